@@ -1,4 +1,5 @@
 import { CATALOGUE } from "../../shared/catalogue/catalogue.ts";
+import { type MeantFunction, meantFunctions, respelt } from "../../shared/catalogue/meant-function.ts";
 import { rangeOf } from "../../shared/ports/a1.ts";
 import { NAMESPACE } from "../../shared/ports/namespace.ts";
 import { append } from "../../src/basis/append.ts";
@@ -10,6 +11,8 @@ export interface BrokenCell {
   readonly column: number;
   /** As it is to be entered. */
   readonly formula: string;
+  /** Calls whose names the formula now has otherwise than it was written. */
+  readonly meant: readonly MeantFunction[];
 }
 
 /** Cells read at once; a request and its answer are held to 5 MB, so a block that is too large still is read in halves. */
@@ -20,7 +23,8 @@ const TOO_LARGE = /PayloadSizeLimitExceeded/;
 
 /**
  * The cells of a sheet whose formulas call a function of ours and show that its name is not known, or still stand as a
- * file keeps them. Cells that another cell's answer spills into are none.
+ * file keeps them, with those that call a name which is one of ours with a slip or without its prefix. Cells that
+ * another cell's answer spills into are none.
  */
 export async function brokenCells(
   context: Excel.RequestContext,
@@ -67,14 +71,20 @@ async function brokenIn(
     for (const half of halves) append(found, await brokenIn(context, sheet, half));
     return found;
   }
-  return brokenFormulas(range.formulas, range.values).map(({ row, column, formula }) => ({
+  return brokenFormulas(range.formulas, range.values).map(({ row, column, ...cell }) => ({
     row: top + row,
     column: left + column,
-    formula,
+    ...cell,
   }));
 }
 
 const IDS = CATALOGUE.map(({ id }) => id);
+
+/** Excel does not say what functions it has: a name is its own but where it is one of ours or begins as ours do. */
+function isKnown(name: string): boolean {
+  const ours = name.startsWith(`${NAMESPACE}.`) ? name.slice(NAMESPACE.length + 1) : undefined;
+  return ours === undefined ? !IDS.includes(name) && !name.startsWith(NAMESPACE) : IDS.includes(ours);
+}
 
 function brokenFormulas(
   formulas: readonly (readonly unknown[])[],
@@ -82,9 +92,13 @@ function brokenFormulas(
 ): readonly BrokenCell[] {
   return formulas.flatMap((cells, row) =>
     cells.flatMap((formula, column) => {
-      if (typeof formula !== "string" || !formula.startsWith("=") || !callsUs(formula, NAMESPACE)) return [];
+      if (typeof formula !== "string" || !formula.startsWith("=")) return [];
+      const isUnknown = values[row]?.[column] === "#NAME?";
       const live = liveFormula(formula, NAMESPACE, IDS);
-      return live === formula && values[row]?.[column] !== "#NAME?" ? [] : [{ row, column, formula: live }];
+      const meant = isUnknown ? meantFunctions(live, isKnown) : [];
+      if (meant.length > 0) return [{ row, column, formula: respelt(live, meant), meant }];
+      const isOurs = callsUs(formula, NAMESPACE) && (isUnknown || live !== formula);
+      return isOurs ? [{ row, column, formula: live, meant }] : [];
     }),
   );
 }

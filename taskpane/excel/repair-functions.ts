@@ -1,27 +1,34 @@
 import { rangeOf } from "../../shared/ports/a1.ts";
-import type { FunctionRepair, NotRepaired, RepairReport } from "../pane/repair.ts";
+import type { BrokenFormulas, FunctionRepair, MisspeltName, NotRepaired, RepairReport } from "../pane/repair.ts";
 import { type BrokenCell, brokenCells } from "./broken-functions.ts";
 import { told } from "./excel-fault.ts";
 import { rangeAt } from "./range-at.ts";
 
 export const functionRepair: FunctionRepair = {
-  count: () => told(() => Excel.run({ delayForCellEdit: true }, countBroken)),
-  repair: () => told(() => Excel.run({ delayForCellEdit: true }, repairFunctions)),
+  look: () => told(() => Excel.run({ delayForCellEdit: true }, lookForBroken)),
+  repair: (which) =>
+    told(() => Excel.run({ delayForCellEdit: true }, (context) => repairFunctions(context, which === "misspelt"))),
 };
 
-async function countBroken(context: Excel.RequestContext): Promise<number> {
+async function lookForBroken(context: Excel.RequestContext): Promise<BrokenFormulas> {
   const sheets = context.workbook.worksheets.load("items/name");
   await context.sync();
-  let count = 0;
-  for (const sheet of sheets.items) count += (await brokenCells(context, sheet)).length;
-  return count;
+  const found: BrokenCell[] = [];
+  for (const sheet of sheets.items) for (const cell of await brokenCells(context, sheet)) found.push(cell);
+  const names = new Map<string, MisspeltName>();
+  for (const { meant } of found) {
+    const own = new Map(meant.map((call) => [call.written.toUpperCase(), call]));
+    for (const [name, call] of own)
+      names.set(name, { written: call.written, meant: call.meant, cells: (names.get(name)?.cells ?? 0) + 1 });
+  }
+  return { cells: found.filter(({ meant }) => meant.length === 0).length, misspelt: [...names.values()] };
 }
 
 /**
  * Enters our formulas again that show an unknown name: Excel does not look the name up again by itself, however often it
  * calculates. Sheet by sheet, so that one that is refused keeps no other from being repaired.
  */
-async function repairFunctions(context: Excel.RequestContext): Promise<RepairReport> {
+async function repairFunctions(context: Excel.RequestContext, isMisspelt: boolean): Promise<RepairReport> {
   const sheets = context.workbook.worksheets.load("items/name");
   await context.sync();
   const protections = sheets.items.map(({ protection }) => protection.load("protected"));
@@ -29,7 +36,7 @@ async function repairFunctions(context: Excel.RequestContext): Promise<RepairRep
   const refused: NotRepaired[] = [];
   let repaired = 0;
   for (const [i, sheet] of sheets.items.entries()) {
-    const broken = await brokenCells(context, sheet);
+    const broken = (await brokenCells(context, sheet)).filter(({ meant }) => meant.length > 0 === isMisspelt);
     if (broken.length === 0) continue;
     const isProtected = protections[i]?.protected === true;
     const entered = isProtected ? 0 : await enter(context, sheet, runsOf(broken));

@@ -16,7 +16,7 @@ export interface PaneContext {
   /** Looks up what duties the workbook now holds. */
   readonly readSheets: () => Promise<void>;
   /** Enters formulas of ours again whose name the host does not know. */
-  readonly repairFunctions: () => Promise<void>;
+  readonly repairFunctions: (which: "read before" | "misspelt") => Promise<void>;
   /** Puts the focus on a box, after showing the stage and opening the step it is in. */
   readonly goTo: (id: string) => void;
   /** What is loaded after the first screen, and the way to try that once more. */

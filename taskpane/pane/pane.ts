@@ -9,7 +9,7 @@ import { showHelpLine, tellHeights } from "./help-line.ts";
 import { inBrief } from "./in-brief.ts";
 import { type Later, loadLaterPart } from "./later/later.ts";
 import { keepDuty, keptDuty, putAside } from "./remember.ts";
-import { type FunctionRepair, repairWords } from "./repair.ts";
+import { type BrokenFormulas, type FunctionRepair, repairWords } from "./repair.ts";
 import { STAGES } from "./stages.ts";
 import { next, openingState, type PaneEvent, type PaneState } from "./state.ts";
 import { loadParser, sumsWith } from "./sums.ts";
@@ -170,14 +170,16 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
     send({ type: "duty-replaced", duty: only.back.duty, what: broughtWords(only) });
   }
 
-  async function repairFunctions(): Promise<void> {
+  async function repairFunctions(which: "read before" | "misspelt" = "read before"): Promise<void> {
     if (services.repair === undefined || state.repair?.kind === "working") return;
     send({ type: "repairing", repair: { kind: "working" } });
     try {
-      const report = await services.repair.repair();
+      const report = await services.repair.repair(which);
       send({ type: "repairing", repair: undefined });
       const kind = report.refused.length === 0 ? "done" : "failed";
       send({ type: "noticed", notice: { kind, text: repairWords(report) } });
+      // What was not asked about yet; what would not be entered is told already.
+      await lookForRepair(({ misspelt }) => ({ cells: 0, misspelt: which === "misspelt" ? [] : misspelt }));
     } catch (error) {
       send({ type: "repairing", repair: undefined });
       const text = `The formulas were not all entered again. ${failureText(error)}`;
@@ -186,11 +188,11 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
   }
 
   /** Offers to enter formulas again where there are any. Where they cannot be counted, the button of the ribbon tells. */
-  async function lookForRepair(): Promise<void> {
-    const cells = await services.repair?.count().catch(() => 0);
-    if (cells !== undefined && cells > 0 && state.repair === undefined) {
-      send({ type: "repairing", repair: { kind: "offered", cells } });
-    }
+  async function lookForRepair(offered = (found: BrokenFormulas): BrokenFormulas => found): Promise<void> {
+    const found = await services.repair?.look().catch(() => undefined);
+    if (found === undefined || state.repair !== undefined) return;
+    const { cells, misspelt } = offered(found);
+    if (cells > 0 || misspelt.length > 0) send({ type: "repairing", repair: { kind: "offered", cells, misspelt } });
   }
 
   /** Whether the pane shows the state. Where it cannot, nothing of an earlier state stays in sight. */

@@ -11,12 +11,26 @@ export interface RepairReport {
   readonly refused: readonly NotRepaired[];
 }
 
-/** What Excel offers for formulas of ours that it read before the functions were there. */
+/** A name that no function has, and the one of ours that was meant by it. */
+export interface MisspeltName {
+  readonly written: string;
+  readonly meant: string;
+  readonly cells: number;
+}
+
+/** Formulas of a workbook that show that a name is not known. */
+export interface BrokenFormulas {
+  /** Cells that call our functions by their names. */
+  readonly cells: number;
+  /** What the others call, which the reader has to say yes to. */
+  readonly misspelt: readonly MisspeltName[];
+}
+
+/** What Excel offers for formulas whose functions it does not know. */
 export interface FunctionRepair {
-  /** How many cells call our functions and show that their name is not known. */
-  readonly count: () => Promise<number>;
-  /** Enters them again, and nothing else. */
-  readonly repair: () => Promise<RepairReport>;
+  readonly look: () => Promise<BrokenFormulas>;
+  /** Enters those that it read before the functions were there again, or those whose names were misspelt as they were meant; nothing else. */
+  readonly repair: (which: "read before" | "misspelt") => Promise<RepairReport>;
 }
 
 /** "95 formulas entered again; sheet “Data” is protected: unprotect it and repeat." */
@@ -37,6 +51,11 @@ export function repairWords({ repaired, refused }: RepairReport): string {
 /** What is offered where cells are found. */
 export function offerWords(cells: number): string {
   return cells === 1 ? "1 DUTY formula shows #NAME?." : `${cells} DUTY formulas show #NAME?.`;
+}
+
+/** "“FRICTIONHEAD” (2 formulas): DUTY.FRICTIONHEAD?" */
+export function misspeltWords({ written, meant, cells }: MisspeltName): string {
+  return `“${written}” (${formulas(cells)}): ${meant}?`;
 }
 
 function formulas(count: number): string {

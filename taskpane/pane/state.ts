@@ -31,6 +31,7 @@ import { type PasteAt, withPasted } from "./line-paste.ts";
 import { filledDuty, NO_PHONE, nextPhone, type Phone, type PhoneEvent, phoneSaid } from "./phone.ts";
 import { NO_OFFERS, nextOffers, type Offers, type OffersEvent } from "./pump/offers.ts";
 import { otherPumpsChange, type PumpEvent, pumpChange } from "./pump/pump-events.ts";
+import type { BrokenFormulas } from "./repair.ts";
 import type { StageKey } from "./stages.ts";
 
 /** A duty to go back or forward to, and the words for what lies between it and the next one. */
@@ -69,7 +70,7 @@ export type Copying =
   | { readonly kind: "saved"; readonly file: string }
   | { readonly kind: "failed"; readonly reason: string };
 
-export type Repairing = { readonly kind: "offered"; readonly cells: number } | { readonly kind: "working" };
+export type Repairing = ({ readonly kind: "offered" } & BrokenFormulas) | { readonly kind: "working" };
 
 /** Everything the pane shows that is not worked out from it. */
 export interface PaneState {

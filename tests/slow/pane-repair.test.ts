@@ -18,8 +18,8 @@ const ENTRY = `
     onCalculated: () => () => undefined,
   };
   const repair = {
-    count: async () => 97,
-    repair: () => new Promise((resolve, reject) => { window.answer = resolve; window.failRepair = reject; }),
+    look: async () => ({ cells: 97, misspelt: window.misspelt ?? [] }),
+    repair: (which) => new Promise((resolve, reject) => { window.which = which; window.answer = resolve; window.failRepair = reject; }),
   };
   window.pane = mountPane(document.getElementById("pane"), { host, repair });
 `;
@@ -27,6 +27,8 @@ const ENTRY = `
 declare global {
   interface Window {
     answer: (report: object) => void;
+    misspelt?: readonly object[];
+    which?: string;
     failRepair: (reason: Error) => void;
     pane: { readonly repairFunctions: () => Promise<void> };
   }
@@ -55,6 +57,30 @@ describe("formulas of a workbook opened before the add-in", () => {
       page,
       "95 formulas entered again; sheet “Data” is protected (2 formulas): unprotect it and repeat.",
     );
+    expect(await page.locator(".repair").count()).toBe(0);
+    await page.close();
+  });
+
+  it("are asked about where a name is misspelt, after the others too, and written as they were meant", async () => {
+    const page = await panes.open({
+      width: 320,
+      watch: (opened) =>
+        void opened.addInitScript(() => {
+          window.misspelt = [{ written: "FRICTIONHEAD", meant: "DUTY.FRICTIONHEAD", cells: 2 }];
+        }),
+    });
+    const asked = page.getByText("“FRICTIONHEAD” (2 formulas): DUTY.FRICTIONHEAD?");
+    await asked.waitFor();
+    await expectNoAxeViolations(page);
+    await page.getByRole("button", { name: "Enter them again" }).click();
+    await page.evaluate(() => window.answer({ repaired: 97, refused: [] }));
+    await noticeText(page, "97 formulas entered again.");
+    await asked.waitFor();
+    expect(await page.getByRole("button", { name: "Enter them again" }).count()).toBe(0);
+    await page.getByRole("button", { name: "Write them so" }).click();
+    await page.evaluate(() => window.answer({ repaired: 2, refused: [] }));
+    await noticeText(page, "2 formulas entered again.");
+    expect(await page.evaluate(() => window.which)).toBe("misspelt");
     expect(await page.locator(".repair").count()).toBe(0);
     await page.close();
   });

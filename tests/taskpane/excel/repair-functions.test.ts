@@ -65,11 +65,36 @@ describe("the repair of a workbook", () => {
       [formulas.E2]: "#NAME?",
     });
     host.sheets.push(memorySheet("empty", "Empty"));
-    expect(await functionRepair.count()).toBe(2);
+    expect(await functionRepair.look()).toEqual({ cells: 2, misspelt: [] });
     expect(host.entered).toEqual([]);
-    expect(await functionRepair.repair()).toEqual({ repaired: 2, refused: [] });
+    expect(await functionRepair.repair("read before")).toEqual({ repaired: 2, refused: [] });
     expect(sheet?.cells).toEqual({ ...formulas, D2: typed(3), B3: `DUTY.${id}` });
     expect(host.entered).toEqual(["Sheet1!B2", "Sheet1!D2"]);
+  });
+
+  it("asks about names that are ours with a slip or without the prefix, and writes them only once told to", async () => {
+    host.sheets.length = 0;
+    const cells = {
+      A1: "=TDH(1,2)",
+      A2: "=1+DUTY.TDHH(1)*tdh(2)",
+      A3: typed(1),
+      A4: "=SUMM(1)",
+      A5: '="TDH(1)"&MYNAME',
+      A6: "=VELOCTY(1)",
+    };
+    const sheet = brokenSheet("Duty", cells);
+    Object.assign(sheet.cells, { B1: "=PRICE(1)" });
+    expect(await functionRepair.look()).toEqual({
+      cells: 1,
+      misspelt: [
+        { written: "tdh", meant: "DUTY.TDH", cells: 2 },
+        { written: "DUTY.TDHH", meant: "DUTY.TDH", cells: 1 },
+      ],
+    });
+    await functionRepair.repair("read before");
+    expect(host.entered).toEqual(["Duty!A3"]);
+    expect(await functionRepair.repair("misspelt")).toEqual({ repaired: 2, refused: [] });
+    expect(sheet.cells).toEqual({ ...cells, A1: "=DUTY.TDH(1,2)", A2: "=1+DUTY.TDH(1)*DUTY.TDH(2)", B1: "=PRICE(1)" });
   });
 
   it("says which sheet is protected, and repairs the others", async () => {
@@ -77,7 +102,7 @@ describe("the repair of a workbook", () => {
     brokenSheet("Locked", { A1: stored(1), A2: stored(2) });
     const open = brokenSheet("Open", { A1: stored(3) });
     host.protected.add("Locked");
-    const report = await functionRepair.repair();
+    const report = await functionRepair.repair("read before");
     expect(report).toEqual({ repaired: 1, refused: [{ sheet: "Locked", cells: 2, isProtected: true }] });
     expect(open.cells).toEqual({ A1: typed(3) });
     expect(repairWords(report)).toBe(
@@ -89,7 +114,7 @@ describe("the repair of a workbook", () => {
     // What Excel refuses in one cell, here a formula that it cannot read, ends the whole request.
     const rows = Array.from({ length: 9 }, (_, i) => [`B${i + 1}`, stored(i + 1)] as const);
     const sheet = brokenSheet("Duty", { ...Object.fromEntries(rows), B5: `=SUM((${stored(5).slice(1)}` });
-    const report = await functionRepair.repair();
+    const report = await functionRepair.repair("read before");
     expect(report).toEqual({ repaired: 8, refused: [{ sheet: "Duty", cells: 1, isProtected: false }] });
     expect([sheet.cells["B4"], sheet.cells["B6"]]).toEqual([typed(4), typed(6)]);
     expect(repairWords(report)).toContain("sheet “Duty” would not take 1 formula");
@@ -99,7 +124,7 @@ describe("the repair of a workbook", () => {
     host.sheets.length = 0;
     const cells = Array.from({ length: 300 }, (_, i) => [`C${i + 1}`, stored(i + 1)] as const);
     brokenSheet("Duty", Object.fromEntries(cells));
-    expect((await functionRepair.repair()).repaired).toBe(300);
+    expect((await functionRepair.repair("read before")).repaired).toBe(300);
     const writing = host.kinds.filter((kinds) => kinds.some((kind) => /Formulas 4$/i.test(kind)));
     expect(writing).toHaveLength(1);
     expect(writing[0]?.length).toBeLessThan(10);
@@ -117,7 +142,7 @@ describe("the repair of a workbook", () => {
     Object.assign(sheet.cells, { A1: stored(1), B3: "below" });
     host.answers[stored(1)] = [["#NAME?"], ["#NAME?"]];
     host.showsAnchorInSpill = true;
-    await functionRepair.repair();
+    await functionRepair.repair("read before");
     expect(host.entered).toEqual(entered);
   });
 
@@ -132,15 +157,15 @@ describe("the repair of a workbook", () => {
     host.sheets.push(sheet);
     // Read at once, the texts alone are 400 kB.
     host.payload = 200_000;
-    expect(await functionRepair.count()).toBe(200);
-    expect(await functionRepair.repair()).toEqual({ repaired: 200, refused: [] });
+    expect(await functionRepair.look()).toEqual({ cells: 200, misspelt: [] });
+    expect(await functionRepair.repair("read before")).toEqual({ repaired: 200, refused: [] });
     expect(sheet.cells["A399"]).toBe(typed(398));
   });
 
   it("waits while a cell is being edited", async () => {
     brokenSheet("Duty", { A1: stored(1) });
     host.editCell();
-    const repairing = functionRepair.repair();
+    const repairing = functionRepair.repair("read before");
     await new Promise((resolve) => setTimeout(resolve, 20));
     expect(host.entered).toEqual([]);
     host.leaveCell();
@@ -149,7 +174,7 @@ describe("the repair of a workbook", () => {
 
   it("says in words what Excel failed with", async () => {
     host.fault = { sync: 1, at: "before" };
-    await expect(functionRepair.repair()).rejects.toBeInstanceOf(HostFault);
+    await expect(functionRepair.repair("read before")).rejects.toBeInstanceOf(HostFault);
   });
 });
 
