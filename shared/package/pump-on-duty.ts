@@ -14,7 +14,7 @@ import {
 } from "../calc-sheet/sections/duty-cases.ts";
 import { CROSS, DUTY_REGION, isCrossDrawn, REGION } from "../calc-sheet/sections/duty-region.ts";
 import { isOneOfOne, MEASURED } from "../calc-sheet/sections/field-cells.ts";
-import { POINT } from "../calc-sheet/sections/operating-point.ts";
+import { POINT, PREFERRED } from "../calc-sheet/sections/operating-point.ts";
 import { COMBINED, otherHeadCurve } from "../calc-sheet/sections/station-curve.ts";
 import { drawnSystem, STATION, stationNames, stationRow } from "../calc-sheet/sections/station-states.ts";
 import type { Duty } from "../duty/duty.ts";
@@ -114,6 +114,8 @@ export interface PumpOnDuty {
   readonly acceptance: AcceptanceShown | undefined;
   /** What was measured on site, where one pump runs. */
   readonly measured: { readonly flow: Worked; readonly head: Worked } | undefined;
+  /** Flows between which the pumps run within their preferred operating region; undefined where best efficiency is not known. */
+  readonly preferred: { readonly leastFlow: number; readonly greatestFlow: number } | undefined;
   /** All corners of the region with its extremes; undefined where the duty as stated has no operating point. */
   readonly region: DutyRegion | undefined;
   /** What the region gives cause to say, and why there is none. */
@@ -186,10 +188,17 @@ export function pumpOnDuty(duty: Duty): PumpOnDuty | undefined {
             cross: isCrossDrawn(duty) ? drawn(worked, CROSS, "flow", "head") : [],
           },
     measured: isOneOfOne(duty) ? { flow: figure(FIELD.fieldFlow), head: figure(MEASURED.fieldHead) } : undefined,
+    preferred: preferredOf(worked),
     region: region.ok ? region.value : undefined,
     regionFindings: region.findings,
     findings,
   };
+}
+
+function preferredOf(worked: WorkedDuty): PumpOnDuty["preferred"] {
+  const flows = drawn(worked, PREFERRED, "flow", "head").map(({ flow }) => flow);
+  const [leastFlow, greatestFlow] = [flows[0], flows.at(-1)];
+  return leastFlow === undefined || greatestFlow === undefined ? undefined : { leastFlow, greatestFlow };
 }
 
 /** Reads two columns of a working table or spill as points; rows with an error are left out. */

@@ -131,7 +131,12 @@ export async function shownFigure(within: Locator, label: string, unit: string):
       .locator("dd"),
   );
   expect(shown.endsWith(` ${unit}`), `${label}: ${shown}`).toBe(true);
-  return Number(shown.slice(0, -unit.length - 1));
+  return Number(
+    shown
+      .slice(0, -unit.length - 1)
+      .replace(/^short by /, "-")
+      .replaceAll(",", ""),
+  );
 }
 
 export async function expectNoAxeViolations(page: Page): Promise<void> {

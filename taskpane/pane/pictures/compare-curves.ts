@@ -14,6 +14,8 @@ import {
   type Point,
 } from "./pump-curves-frame.ts";
 
+type CompareUnits = Pick<PumpUnits, "flow" | "head">;
+
 /** A pump to be laid beside others, in the units of the axes. */
 export interface ComparedCurves {
   readonly name: string;
@@ -43,7 +45,7 @@ const MARKS = [
 ] as const;
 
 /** Head and efficiency of up to four pumps on one duty. */
-export function comparePicture(shown: CompareShown, units: PumpUnits, width: number): TemplateResult {
+export function comparePicture(shown: CompareShown, units: CompareUnits, width: number): TemplateResult {
   const frame = frameFor(shown, units, width);
   const [head, efficiency] = frame.panels as [Panel, Panel | undefined];
   return html`<figure class="pump-curves">
@@ -107,7 +109,7 @@ function efficiencyMark({ operating, efficiencyThere }: ComparedCurves): readonl
   return efficiencyThere === undefined ? [] : [{ flow: operating.flow, value: efficiencyThere }];
 }
 
-function frameFor({ pumps, system, duty }: CompareShown, units: PumpUnits, width: number): Frame {
+function frameFor({ pumps, system, duty }: CompareShown, units: CompareUnits, width: number): Frame {
   const flows = [duty.flow, ...pumps.map(({ head }) => head.at(-1)?.flow ?? 0)];
   const heads = [duty.value, ...pumps.flatMap(({ head }) => head.map(({ value }) => value)), system[0]?.value ?? 0];
   const efficiencies = pumps.flatMap(({ efficiency }) => efficiency.map(({ value }) => value));
@@ -173,7 +175,7 @@ function swatch(content: TemplateResult): TemplateResult {
 }
 
 /** The picture in words. */
-export function compareWords({ pumps, system, duty }: CompareShown, units: PumpUnits): string {
+export function compareWords({ pumps, system, duty }: CompareShown, units: CompareUnits): string {
   const head = { flow: units.flow, value: units.head };
   const at = ({ flow, value }: Point): string =>
     `${figureIn(units.head, value)} ${units.head} at ${figureIn(units.flow, flow)} ${units.flow}`;

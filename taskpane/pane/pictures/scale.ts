@@ -57,7 +57,7 @@ export function roundedOut([least, most]: Ends, about: number): Ends {
 const ROUNDING = 1e-9;
 
 /** The step that is nearest, in ratio, to the span over so many. */
-function roundStep(span: number, about: number): number {
+export function roundStep(span: number, about: number): number {
   if (!(span > 0)) return 0;
   const power = 10 ** Math.floor(Math.log10(span / about));
   const times = span / about / power;

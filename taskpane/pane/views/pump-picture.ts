@@ -26,7 +26,11 @@ export function pumpPictureView(
 ): TemplateResult {
   const { state } = context;
   const units = state.duty.unitSet;
-  const names = { flow: printedUnit("flow", units), head: printedUnit("head", units) };
+  const names = {
+    flow: printedUnit("flow", units),
+    head: printedUnit("head", units),
+    power: printedUnit("power", units),
+  };
   const shown = shownOf(context, duty, pump, results);
   if (shown === undefined) {
     return html`<p class="hint">Cannot be drawn: the head of the duty cannot be calculated; see the messages above.</p>`;
@@ -35,7 +39,7 @@ export function pumpPictureView(
 }
 
 function shownOf(
-  { state }: PaneContext,
+  { state, worked: { verdicts } }: PaneContext,
   duty: Duty,
   pump: PumpOnDuty,
   results: HeadAndSuction,
@@ -64,7 +68,7 @@ function shownOf(
   );
   const operating = pointAt(pump.operatingPoint.flow, pump.operatingPoint.head);
   return {
-    running: { label: runningLabel(pump, units), points: heads(pump.head), kind: "running" },
+    running: { label: runningLabel(pump, units), name: runningName(pump), points: heads(pump.head), kind: "running" },
     pumps: pump.pumps.map(({ name, head }, i) => ({
       name,
       label: `${name} by itself`,
@@ -75,10 +79,18 @@ function shownOf(
       pump.pumps[0] === undefined
         ? undefined
         : { name: pump.pumps[0].name, flow: typeof pump.chosenFlow === "number" ? inFlow(pump.chosenFlow) : undefined },
-    family: family.map(({ label, points }): NamedCurve => ({ label, points: heads(points), kind: "family" })),
+    family: family.map(
+      ({ label, points }): NamedCurve => ({
+        label,
+        name: `${label.slice(0, 1).toLowerCase()}${label.slice(1)}`,
+        points: heads(points),
+        kind: "family",
+      }),
+    ),
     systems: pump.systemCurves.map(
       ({ key, label, points }): NamedCurve => ({
         label,
+        name: label.replace(/^System/, "system"),
         points: upTo(heads(points), reach),
         kind: systemKind(key),
       }),
@@ -102,7 +114,15 @@ function shownOf(
             greatestFlow: inFlow(pump.region.greatestFlow),
             corners: pump.region.corners.map(({ flow, head }) => ({ flow: inFlow(flow), value: inHead(head) })),
           },
+    meets: verdicts.some(({ subject, state: verdict }) => subject === "head" && verdict === "pass"),
+    ofBest:
+      typeof pump.operatingPoint.bestFlowRatio === "number" ? inPercent(pump.operatingPoint.bestFlowRatio) : undefined,
+    preferred:
+      pump.preferred === undefined
+        ? undefined
+        : { leastFlow: inFlow(pump.preferred.leastFlow), greatestFlow: inFlow(pump.preferred.greatestFlow) },
     efficiency: shownPoints(pump.efficiency, inFlow, inPercent),
+    shaftPower: shownPoints(pump.shaftPower, inFlow, (value) => fromEngine(value, UNIT_SETS[units].power)),
     npshRequired: heads(pump.npshRequired),
     npshAvailable: heads(pump.npshAvailable),
   };
@@ -114,6 +134,11 @@ function runningLabel({ pumpsRunning = 1, arrangement, speed, pumps }: PumpOnDut
   if (pumps.length > 0) return arrangement === "series" ? "All pumps in series" : "All pumps together, at their header";
   const at = speed === undefined ? "" : `, ${amountText(amount("speed", speed), units)}`;
   return pumpsRunning === 1 ? `Pump as it runs${at}` : `${pumpsRunning} pumps in ${arrangement}, as they run${at}`;
+}
+
+function runningName({ pumpsRunning = 1, pumps }: PumpOnDuty): string {
+  if (pumps.length > 0) return "all pumps";
+  return pumpsRunning === 1 ? "pump" : `${pumpsRunning} pumps`;
 }
 
 /** All states but the duty as stated, and the clear liquid, whose heads are of another liquid. */
