@@ -499,7 +499,9 @@ describe("pictures", () => {
       .evaluateAll((all) => all.map((one) => one.getAttribute("aria-label") ?? ""));
     expect(words[0]).toContain("Flooded suction: 2.9 m over the pump. Static head 7.5 m.");
     expect(words[1]).toContain("Static head 7.5 m");
-    expect(words[2]).toMatch(/^The system takes .* at 180 m³\/h, the duty\. System curve: .* at 0\.0 m³\/h rising to .* at 270 m³\/h\.$/);
+    expect(words[2]).toMatch(
+      /^The system takes .* at 180 m³\/h, the duty\. System curve: .* at 0\.0 m³\/h rising to .* at 270 m³\/h\.$/,
+    );
     await page.close();
   });
 });

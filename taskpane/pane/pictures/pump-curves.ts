@@ -130,7 +130,7 @@ function drawn(shown: PumpCurvesShown, units: PumpUnits, { width, tall }: Size):
   return {
     svg: svgView,
     readable: readableOf(shown, units, frame),
-    caption: html`<p>${pumpFinding(shown, units)}</p>
+    caption: html`<p class="chart-finding">${pumpFinding(shown, units)}</p>
       ${legendView(shown, units, named)}`,
   };
 }
