@@ -70,7 +70,7 @@ const FOR: ReadonlySet<ReasonCode> = new Set<ReasonForCode>([
 
 function caseText({ code, inCase }: Reason): string {
   if (inCase === undefined || code === "right-at-duty") return "";
-  return FOR.has(code) ? ` (every case; by least in “${inCase}”)` : ` (in “${inCase}”)`;
+  return FOR.has(code) ? ` (every case; worst in “${inCase}”)` : ` (in “${inCase}”)`;
 }
 
 /** Reasons in a row, as they stand in one cell. */

@@ -197,7 +197,7 @@ describe.each([{ width: 320 }, { width: 450 }])("pumps in a pane of $width px", 
     expect(shown["Shaft power"]).toBe(`${figureIn("hp", fromEngine(best.power, unitOf("hp")))} hp`);
     // Ranked over every state of the duty: the worst for it is named.
     expect(await textOf(detail.locator(".why").first())).toMatch(
-      /^For: inside the preferred region, .*every case; by least in “maximum static head, aged pipe”/,
+      /^For: inside the preferred region, .*every case; worst in “maximum static head, aged pipe”/,
     );
     const all = inventedPumps().curves.pumps.length;
     expect(await page.locator("#duty-ranking-shown option[value=fail]").textContent()).toContain(
@@ -476,6 +476,42 @@ describe("the table of the ranking", () => {
     await expectNoAxeViolations(page);
     await page.close();
   });
+});
+
+describe("a selected pump whose duty moves", () => {
+  it.each([{ width: 320 }, { width: 450, dark: true }])(
+    "stays, says so, and is set to the new duty by one press and back by Undo, at $width px",
+    async (opening) => {
+      const page = await openQuarry(opening);
+      const flow = page.locator("#duty-flow");
+      const slowed = rankedByEngine(quarry).find(({ running }) => running.speedRatio < 0.9);
+      await selectFrom(page, page.locator(`.ranking-row[data-row="${slowed?.pump.name}"]`));
+      const line = page.locator(".reselection");
+      expect(await line.count()).toBe(0);
+      const ratio = page.locator("#duty-pump-speedRatio");
+      const before = await ratio.inputValue();
+      await showStage(page, "duty");
+      await flow.fill("1300");
+      await showStage(page, "pump");
+      expect(await textOf(line)).toMatch(/^Selected at 1,?200 US gpm and .*; the duty is now 1,?300 US gpm and /);
+      // Nothing is changed unasked.
+      expect(await ratio.inputValue()).toBe(before);
+      await expectNoSidewaysScroll(page);
+      await expectNoAxeViolations(page);
+      await line.getByRole("button", { name: /^Set speed to / }).click();
+      expect(await line.count()).toBe(0);
+      expect(Number(await ratio.inputValue())).toBeGreaterThan(Number(before));
+      await page.locator(".notice").getByRole("button", { name: "Undo" }).click();
+      expect(await ratio.inputValue()).toBe(before);
+      // It is kept with the duty.
+      await page.reload();
+      await showStage(page, "pump");
+      expect(await textOf(line)).toMatch(/^Selected at 1,?200 US gpm/);
+      await line.getByRole("button", { name: "Open the ranking" }).click();
+      expect(await page.locator("#duty-step-pumps").getAttribute("open")).not.toBeNull();
+      await page.close();
+    },
+  );
 });
 
 describe("where pumps come from", () => {
