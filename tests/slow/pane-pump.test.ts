@@ -147,7 +147,7 @@ async function placeOnAxes(page: Page, mark: string): Promise<{ flow: number; he
     picture.locator(mark).evaluate((one) => ({ x: Number(one.getAttribute("cx")), y: Number(one.getAttribute("cy")) })),
     picture.locator("text").evaluateAll((all) =>
       all.map((one) => ({
-        value: one.textContent?.trim() === "" ? Number.NaN : Number(one.textContent),
+        value: one.textContent?.trim() === "" ? Number.NaN : Number(one.textContent?.replaceAll(",", "")),
         x: Number(one.getAttribute("x")),
         y: Number(one.getAttribute("y")),
         anchor: one.getAttribute("text-anchor"),
@@ -230,8 +230,9 @@ describe.each([{ width: 320 }, { width: 450 }])("pumps in a pane of $width px", 
     const point = operatingPoint({ pump: best.running, system: system.value, pumps: 1, arrangement: "parallel" });
     if (!point.ok) throw new Error("no operating point");
     const [flow, head] = [gpm(point.value.flow), feet(point.value.head)];
-    expect((await figure(page, "pump", "Flow at the operating point", "US gpm")) / flow).toBeCloseTo(1, 3);
-    expect((await figure(page, "pump", "Head at the operating point", "ft")) / head).toBeCloseTo(1, 3);
+    // To half a unit of the last digit shown: whole US gpm, tenths of a foot.
+    expect(await figure(page, "pump", "Flow at the operating point", "US gpm")).toBeCloseTo(flow, 0);
+    expect(await figure(page, "pump", "Head at the operating point", "ft")).toBeCloseTo(head, 1);
     // Power of the liquid pumped; 60 °F water is within 0.1 % of SG 1, so the remark that it is for water has no place.
     expect(
       (await figure(page, "pump", "Shaft power", "hp")) / fromEngine(point.value.shaftPower ?? 0, unitOf("hp")),
