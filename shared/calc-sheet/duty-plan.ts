@@ -248,11 +248,24 @@ function sentence(text: string): string {
   return `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? "" : "."}`;
 }
 
+/** Those with one reason in one sentence. */
 function notUsed(duty: Duty, found: readonly NotUsed[], sheet?: "estimate"): readonly PlanItem[] {
   if (found.length === 0) return [];
-  const lines = found.map(({ key, reason }) => `${FIELDS[key].label}, ${duty.texts[key].trim()}: ${reason}`);
+  const reasons = new Map<string, string[]>();
+  for (const { key, reason } of found)
+    reasons.set(reason, [...(reasons.get(reason) ?? []), `${FIELDS[key].label}, ${duty.texts[key].trim()}`]);
   return [
     { kind: "section", id: "notUsed", text: "Stated, but not used", ...(sheet && { sheet }) },
-    ...lines.map((text) => statement(text)),
+    ...[...reasons].flatMap(([reason, boxes]) =>
+      inParts(boxes, IN_ONE_SENTENCE).map((some) => statement(`${some.join("; ")}: ${reason}`)),
+    ),
   ];
+}
+
+/** Boxes of one sentence: some five lines of the page, which no page end may cut. */
+const IN_ONE_SENTENCE = 12;
+
+function inParts<T>(all: readonly T[], most: number): readonly (readonly T[])[] {
+  const starts = Array.from({ length: Math.ceil(all.length / most) }, (_, i) => i * most);
+  return starts.map((start) => all.slice(start, start + most));
 }

@@ -96,12 +96,12 @@ export function basisOf(duty: Duty, key: FieldKey): string {
 }
 
 function ownWords(duty: Duty, key: FieldKey): string {
-  if (duty.state[key] !== "assumed") return changedFrom(duty, key) ?? STATED;
+  if (duty.state[key] !== "assumed") return STATED;
   const { help, usual } = FIELDS[key];
   return usual === undefined ? ASSUMED : `${help} ${usual}`;
 }
 
-/** What is said of a setting that somebody set: the source of what is usual is none of it. */
+/** What is said of a setting that was changed on the sheet: the source of what is usual is none of it. */
 function changedFrom({ unitSet }: Duty, key: FieldKey): string | undefined {
   const field = FIELDS[key];
   if (field.usual === undefined || field.kind !== "amount" || typeof field.whenBlank !== "number") return undefined;

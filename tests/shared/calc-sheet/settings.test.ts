@@ -4,7 +4,7 @@ import { COLUMNS, LABEL, REFERENCE, REMARK, roomIn, VALUE } from "../../../share
 import { rangeName } from "../../../shared/calc-sheet/layout/range-name.ts";
 import { linesIn } from "../../../shared/calc-sheet/layout/text-width.ts";
 import { layOut } from "../../../shared/calc-sheet/layout.ts";
-import { basisOf } from "../../../shared/calc-sheet/sections/stated-input.ts";
+import { stated } from "../../../shared/calc-sheet/sections/stated-input.ts";
 import { STYLES } from "../../../shared/calc-sheet/styles.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { textIn } from "../../../shared/duty/boxes.ts";
@@ -60,12 +60,10 @@ describe("the settings of a sheet", () => {
     }
   });
 
-  it("say once changed from what, on the sheet and in the pane, and no longer the source of what is usual", () => {
-    const basisIn = (typed: DutyText, key: FieldKey) =>
-      dutyPlan(dutyRead(typed)).items.find((item) => item.kind === "input" && item.key === key);
-    expect(basisIn(withSettings({ tankReserve: "25" }), "tankReserve")).toMatchObject({
-      basis: "Of what can be drawn. Changed from 10 %.",
-    });
+  it("say from what they were changed on the sheet, and no longer the source of what is usual", () => {
+    const basisIn = (typed: DutyText) =>
+      dutyPlan(dutyRead(typed)).items.find((item) => item.kind === "input" && item.key === "tankReserve");
+    expect(basisIn(withSettings({ tankReserve: "25" }))).toMatchObject({ basis: "stated" });
     const { cells, names } = sheetsOf(QUARRY).duty;
     const row = names?.[rangeName("tankReserve")]?.replace(/\D/g, "");
     const live = cells.find(({ at, f = "" }) => at.replace(/\D/g, "") === row && f.includes("Changed from"));
@@ -73,12 +71,13 @@ describe("the settings of a sheet", () => {
       /^IF\(.+=0,"Of what can be drawn\. Common practice, no source\.","Of what can be drawn\. Changed from 10 %\."\)$/,
     );
     const own = { ...withSettings({ tankReserve: "25" }), basis: { tankReserve: "the customer's rule" } };
-    expect(basisIn(own, "tankReserve")).toMatchObject({ basis: "the customer's rule" });
+    expect(basisIn(own)).toMatchObject({ basis: "the customer's rule" });
   });
 
   it("take a line of the page each, every one of them", () => {
-    const asStated = dutyRead(withSettings(Object.fromEntries(SETTINGS.map((key) => [key, TYPICAL[key][0]]))));
-    const texts = SETTINGS.flatMap((key) => [`${FIELDS[key].help} ${FIELDS[key].usual}`, basisOf(asStated, key)]);
+    const once = stated(dutyRead(dutyText()), ...SETTINGS).map(({ onceChanged = "" }) => onceChanged);
+    expect(once.filter((text) => text.includes("Changed from"))).toHaveLength(SETTINGS.length);
+    const texts = [...SETTINGS.map((key) => `${FIELDS[key].help} ${FIELDS[key].usual}`), ...once];
     const room = roomIn(COLUMNS.slice(REMARK, REFERENCE));
     expect(texts.filter((text) => linesIn(text, room, STYLES.basis ?? {}) > 1)).toEqual([]);
     const labels = SETTINGS.map((key) => FIELDS[key].label);
@@ -108,6 +107,19 @@ describe("the settings of a sheet", () => {
     expect(words.match(/[^"]*: Nothing on the sheet rests on it\./g)).toEqual([
       `${FIELDS.slopeFrom.label}, 20: Nothing on the sheet rests on it.`,
     ]);
+  });
+
+  it("that are stated without use take a few lines, each named with what was typed", () => {
+    const typed = withSettings(Object.fromEntries(SETTINGS.map((key) => [key, TYPICAL[key][0]])));
+    const { items } = dutyPlan(dutyRead(typed));
+    const lines = items.flatMap((item) =>
+      item.kind === "statement" && item.text.endsWith("Nothing on the sheet rests on it.") ? [item.text] : [],
+    );
+    const unused = SETTINGS.filter((key) => !printed(typed).includes(key) && !["priceSwing"].includes(key));
+    expect(unused.length).toBeGreaterThan(20);
+    expect(lines.length).toBeLessThan(5);
+    for (const key of unused)
+      expect(lines.join("\n").split(`${FIELDS[key].label}, ${TYPICAL[key][0]}`)).toHaveLength(2);
   });
 
   it("are nobody's to confirm: what is usual is said beside them", () => {
