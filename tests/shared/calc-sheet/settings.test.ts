@@ -25,6 +25,7 @@ function withSettings(fields: Partial<Record<FieldKey, string>>, duty: DutyText 
   return { ...duty, fields: { ...duty.fields, ...fields } };
 }
 
+const SAND = (SAMPLE_DUTIES[3] as (typeof SAMPLE_DUTIES)[number]).duty;
 const cellsOf = (duty: DutyText) => workOut(dutyPlan(dutyRead(duty))).cells;
 
 /** Keys of the inputs under the heading of the settings. */
@@ -151,6 +152,32 @@ describe("a setting changed", () => {
       judged(dutyRead(withSettings(fields)), "head", /over the duty flow/)[0]?.text ?? "";
     expect(flow({})).toMatch(/20 % over the duty flow/);
     expect(flow({ flowInHand: "5" })).toMatch(/of 1,260 .*5 % over the duty flow/);
+  });
+
+  it("moves what a suction line is to stand of its vacuum, and says how many times", () => {
+    const rowOf = (fields: Partial<Record<FieldKey, string>>) => {
+      const cells = cellsOf(withSettings(fields, SAND));
+      const [key = "", words] = [...cells].find(([, cell]) => /^a suction line is to stand/.test(String(cell))) ?? [];
+      return { words, limit: cells.get(key.replace(/why$/, "limit")) as number };
+    };
+    const [usual, changed] = [rowOf({}), rowOf({ lastingVacuum: "4" })];
+    expect([usual.words, changed.words]).toEqual([
+      "a suction line is to stand 2 times its vacuum",
+      "a suction line is to stand 4 times its vacuum",
+    ]);
+    expect(usual.limit).toBeGreaterThan(0);
+    expect(changed.limit).toBeCloseTo(usual.limit / 2, 9);
+  });
+
+  // Specific speeds on their sheets, 1785 of US units and 20 of SI: 20 × 51.64 (n_s 58.1 is N_s 3000) is N_s 1033.
+  it.each([
+    ["the quarry's pump", QUARRY, "1800", "1700"],
+    ["the sand plant's pump", SAND, "1100", "950"],
+  ] as const)("moves the specific speed up to which a pump is trimmed deeper: %s", (_, duty, above, below) => {
+    const trimmed = { ...duty, pump: { ...(duty.pump as NonNullable<DutyText["pump"]>), trimRatio: "0.85" } };
+    const stateAt = (deepTrimSpeed: string) =>
+      judged(dutyRead(withSettings({ deepTrimSpeed }, trimmed)), "head", /impeller over that of the curve/)[0]?.state;
+    expect([stateAt(above), stateAt(below)]).toEqual(["pass", "check"]);
   });
 
   it("moves what energy costs on the estimate, which alone says it", () => {
