@@ -23,7 +23,7 @@ import type { GridHost } from "./grid-host.ts";
 import { startFormulaHints } from "./hints/formula-hints.ts";
 import { tryAgain, tryBack, withinPatience } from "./keep/bring-back.ts";
 import { type Found, findKept, freshSlot } from "./keep/find-kept.ts";
-import { backWords, FRESH_QUESTION, GONE, handedWords, notBackWords, unkeptWords } from "./keep/keep-words.ts";
+import { backWords, FRESH, GONE, handedWords, notBackWords, unkeptWords } from "./keep/keep-words.ts";
 import { startKeeper } from "./keep/keeper.ts";
 import { savedMark } from "./keep/saved-mark.ts";
 import { type Slot, workbookSlots } from "./keep/slots.ts";
@@ -227,17 +227,39 @@ async function put(content: FileContent): Promise<void> {
     isComing = false;
   }
   forget();
-  for (const key of ["back", "handed", "gone"]) notices.drop(key);
+  for (const key of ["back", "fresh", "handed", "gone"]) notices.drop(key);
   for (const mark of [work, dutyWork]) mark.restart(false);
   keeper.changed();
 }
 
+/** The sample in place of the restored workbook, which one click more brings back. */
 async function startFresh(): Promise<void> {
-  const answer = await ask(FRESH_QUESTION, [{ id: "fresh", label: "Start fresh" }]);
-  if (answer === undefined) return;
+  // The grid's own data is of the workbook that goes.
+  const [before, isUnsaved] = [structuredClone(slotNow()), work.isUnsaved()];
   await put({ sheets: SAMPLE_SHEETS });
   fileName.value = fileName.defaultValue;
   await keeper.drop();
+  const actions = [
+    {
+      label: "Bring it back",
+      act: () => attempt("The workbook could not be brought back", () => bringAgain(before, isUnsaved)),
+    },
+  ];
+  notices.show("fresh", { text: FRESH, actions });
+}
+
+async function bringAgain(before: Slot, isUnsaved: boolean): Promise<void> {
+  forget();
+  isComing = true;
+  try {
+    await putBack(grid, host, before.copy);
+    follow(before);
+  } finally {
+    isComing = false;
+  }
+  notices.drop("fresh");
+  work.restart(isUnsaved);
+  keeper.changed();
 }
 
 /** What the browser has kept of earlier work; nothing where it keeps none, which is told. */
@@ -271,11 +293,16 @@ async function bringBack(): Promise<string> {
 }
 
 async function take(slot: Slot): Promise<void> {
-  const { behind: followed, opening } = slot;
-  if (followed !== undefined && opening === undefined) throw new Error(`the file ${followed.name} is not there.`);
+  if (slot.behind !== undefined && slot.opening === undefined)
+    throw new Error(`the file ${slot.behind.name} is not there.`);
   await putBack(grid, host, slot.copy);
-  fileName.value = slot.fileName;
   duty = slot.duty;
+  follow(slot);
+}
+
+/** The name of the workbook now in the grid, and the file behind it where it came from one. */
+function follow({ fileName: name, behind: followed, opening }: Slot): void {
+  fileName.value = name;
   if (followed === undefined || opening === undefined) return;
   const { steps, ...others } = followed;
   behind = { ...others, file: followedFile(grid, host, opening, steps) };

@@ -173,16 +173,25 @@ describe("a page that is loaded again", () => {
     expect(problems).toEqual([]);
   });
 
-  it("starts fresh where that is wanted, and nothing comes back then", async () => {
+  it("starts fresh with one click and comes back with another; where it stays fresh nothing comes back", async () => {
     await fresh();
     const page = await opened();
     await keeping(page, () => write(page, { [FLOW_CELL]: 2222 }));
     await reload(page);
-    await page.getByRole("button", { name: "Start fresh" }).click();
-    await picture(page, "start-fresh");
-    await page.locator("dialog").getByRole("button", { name: "Start fresh" }).click();
+    const [again, back] = ["Start fresh", "Bring it back"].map((name) => page.getByRole("button", { name }));
+    await again?.click();
     await expect.poll(() => one(page, FLOW_CELL)).toBe(1200);
-    await expect.poll(() => notices(page)).toBe("");
+    await expect.poll(() => notices(page)).toMatch(/^Started from the sample\./);
+    await picture(page, "start-fresh");
+    await expect.poll(() => heads(page)).toEqual([]);
+    await keeping(page, async () => back?.click());
+    await expect.poll(() => one(page, FLOW_CELL)).toBe(2222);
+    expect(await notices(page)).toBe("");
+    // It is kept again, unsaved as it was.
+    await reload(page);
+    await expect.poll(() => notices(page)).toMatch(/^Restored your workbook of /);
+    await again?.click();
+    await expect.poll(() => one(page, FLOW_CELL)).toBe(1200);
     await expect.poll(() => heads(page)).toEqual([]);
     expect(await reload(page)).toEqual([]);
     expect(await one(page, FLOW_CELL)).toBe(1200);

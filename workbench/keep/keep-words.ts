@@ -1,5 +1,3 @@
-import type { Question } from "../ask.ts";
-
 /** "18:12" of today, "28 Nov 18:12" of another day. */
 export function timeWords(at: number, now = Date.now()): string {
   const [then, today] = [new Date(at), new Date(now)];
@@ -16,10 +14,7 @@ export function backWords(at: number, others: number): string {
   return `Restored your workbook of ${timeWords(at)}.${more}`;
 }
 
-export const FRESH_QUESTION: Question = {
-  text: "Close the restored workbook and start from the sample? What of it was not downloaded is lost.",
-  remark: "The duty in the pane stays.",
-};
+export const FRESH = "Started from the sample. The duty in the pane stays.";
 
 export function notBackWords(at: number, why: string): string {
   return `Your workbook of ${timeWords(at)} could not be restored: ${why} It is still kept.`;

@@ -46,7 +46,7 @@ describe("the speed that meets the duty", () => {
     const ratio = (70 + Math.sqrt(70 ** 2 + 4 * 300 * head)) / 600;
     expect(mend?.place).toBe("pump.speedRatio");
     expect(Number(mend?.text)).toBeCloseTo(ratio, 5);
-    expect(mend?.label).toBe(`Set ${Math.round(1750 * ratio)} rpm`);
+    expect(mend?.label).toBe(`Set ${Math.round(1750 * ratio).toLocaleString("en-US")} rpm`);
     expect(failing(duty, "head")).toContain("head at the duty flow");
     expect(failing(mended(duty, mend as Mend), "head")).toEqual([]);
   });
