@@ -8,6 +8,7 @@ import type { PaneContext } from "./context.ts";
 import { showHelpLine, tellHeights } from "./help-line.ts";
 import { inBrief } from "./in-brief.ts";
 import { type Later, loadLaterPart } from "./later/later.ts";
+import { recentDuties } from "./recent.ts";
 import { keepDuty, keptDuty, putAside } from "./remember.ts";
 import { type BrokenFormulas, type FunctionRepair, repairWords } from "./repair.ts";
 import { STAGES } from "./stages.ts";
@@ -238,6 +239,7 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
   } else if (services.opening !== undefined) keep();
   void loadLater();
   settleNow();
+  send({ type: "recent-told", recent: recentDuties() });
   window.addEventListener("beforeunload", (event) => {
     if (state.isUnkept) event.preventDefault();
   });

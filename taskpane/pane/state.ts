@@ -31,6 +31,7 @@ import { type PasteAt, withPasted } from "./line-paste.ts";
 import { filledDuty, NO_PHONE, nextPhone, type Phone, type PhoneEvent, phoneSaid } from "./phone.ts";
 import { NO_OFFERS, nextOffers, type Offers, type OffersEvent } from "./pump/offers.ts";
 import { otherPumpsChange, type PumpEvent, pumpChange } from "./pump/pump-events.ts";
+import type { Recent } from "./recent.ts";
 import type { BrokenFormulas } from "./repair.ts";
 import type { StageKey } from "./stages.ts";
 
@@ -102,6 +103,7 @@ export interface PaneState {
   readonly phone: Phone;
   /** Why the sum in a box is not worked out, by its place. */
   readonly refusedSums: ReadonlyMap<string, Finding>;
+  readonly recent: Recent;
   /** The browser keeps no copy of the duty. */
   readonly isUnkept?: true;
   /** A duty kept from last time that could not be shown. */
@@ -132,6 +134,7 @@ export type PaneEvent =
   | { readonly type: "mended"; readonly mend: Mend }
   | { readonly type: "lengths-added"; readonly place: Place; readonly sum: string }
   | { readonly type: "sums-settled"; readonly settled: SettledSums }
+  | { readonly type: "recent-told"; readonly recent: Recent }
   | { readonly type: "undone" }
   | { readonly type: "redone" }
   | { readonly type: "list-opened"; readonly place: Place; readonly caret: number }
@@ -200,6 +203,7 @@ export function openingState(duty: DutyText = EMPTY_DUTY): PaneState {
     offers: NO_OFFERS,
     phone: NO_PHONE,
     refusedSums: new Map(),
+    recent: { duties: [], isKept: true },
     width: 296,
   };
 }
@@ -290,6 +294,8 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       return { ...state, phone: nextPhone(state.phone, event) };
     case "phone-accepted":
       return acceptPhone(state, event);
+    case "recent-told":
+      return { ...state, recent: event.recent };
     case "undone":
       return step(state, "past", "future");
     case "redone":

@@ -5,9 +5,11 @@ import { findingText } from "../../../shared/text/finding-text.ts";
 import type { PaneContext } from "../context.ts";
 import { downloadDuty, readDutyFile } from "../duty-file.ts";
 import { notHereView } from "../later/not-here.ts";
+import { rememberDuty } from "../recent.ts";
 import { findingsView } from "./findings.ts";
 import { closeFootSheet, closeOnEscape } from "./foot-sheet.ts";
 import { functionsView } from "./functions.ts";
+import { recentView } from "./recent.ts";
 
 /** Back and forward, files, the samples to start from, and the functions. */
 export function fileBarView(context: PaneContext): TemplateResult {
@@ -46,6 +48,7 @@ export function fileBarView(context: PaneContext): TemplateResult {
         <button type="button" @click=${(event: Event) => pickFile(event)}>Open duty</button>
         <input type="file" accept=".json,application/json" hidden @change=${(event: Event) => openFile(context, event)} />
       </div>
+      ${recentView(context, closeFootSheet)}
       <h3>Start from a sample</h3>
       ${typeof later === "string" ? notHereView(context, later) : nothing}
       <ul>
@@ -117,6 +120,7 @@ export function notKnownView({ state: { duty }, send }: PaneContext): TemplateRe
 
 function saveFile({ state, send }: PaneContext, duty: DutyText = state.duty): void {
   const name = downloadDuty(duty);
+  send({ type: "recent-told", recent: rememberDuty(duty, name) });
   send({ type: "noticed", notice: { kind: "done", text: `Download started: “${name}”.` } });
 }
 
@@ -134,8 +138,10 @@ async function openFile({ state, send }: PaneContext, event: Event): Promise<voi
     send({ type: "noticed", notice: { kind: "failed", text: `“${file.name}” was not opened. ${reason}` } });
   try {
     const loaded = await readDutyFile(file);
-    if (loaded.ok) send({ type: "duty-replaced", duty: loaded.value, what: `Opened “${file.name}”` });
-    else failed(loaded.findings.map((finding) => findingText(finding, state.duty.unitSet)).join(" "));
+    if (loaded.ok) {
+      send({ type: "recent-told", recent: rememberDuty(loaded.value, file.name) });
+      send({ type: "duty-replaced", duty: loaded.value, what: `Opened “${file.name}”` });
+    } else failed(loaded.findings.map((finding) => findingText(finding, state.duty.unitSet)).join(" "));
   } catch (error) {
     failed(error instanceof Error ? error.message : String(error));
   }
