@@ -243,7 +243,7 @@ describe.each([{ width: 320 }, { width: 450 }])("pumps in a pane of $width px", 
     expect(place.head / head).toBeCloseTo(1, 2);
     const words = (await page.locator("#duty-step-pump svg[role=img]").getAttribute("aria-label")) ?? "";
     expect(words).toMatch(
-      /Pump as it runs.*System.*Duty asked: .*Operating point: .*NPSH required: .*NPSH available: /s,
+      /the duty of 1,200 US gpm at .* runs at .*Pump as it runs.*System.*NPSH required: .*NPSH available: /s,
     );
     await expectNoSidewaysScroll(page);
     await expectNoAxeViolations(page);
