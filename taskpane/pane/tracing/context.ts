@@ -1,3 +1,4 @@
+import type { PumpText } from "../../../shared/duty/duty-text.ts";
 import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import type { TracingEvent, TracingState } from "./state.ts";
@@ -13,6 +14,8 @@ export interface TracingContext {
   readonly send: (event: TracingEvent) => void;
   /** Opens a picture that was chosen, dropped or pasted. */
   readonly open: (file: File) => void;
+  /** Takes a traced curve as the pump of the duty. */
+  readonly use: (pump: PumpText) => void;
   readonly focusBoard: () => void;
   /** What just happened, for the screen reader. */
   readonly announcement: string;

@@ -1,4 +1,5 @@
 import { html, nothing, render } from "lit";
+import type { PumpText } from "../../../shared/duty/duty-text.ts";
 import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import type { Part } from "../later-part.ts";
@@ -19,6 +20,8 @@ import "./tracing.css";
 export interface Surroundings {
   readonly host: SheetHost | undefined;
   readonly units: UnitSetName;
+  /** Takes a traced curve as the pump of the duty. */
+  readonly use: (pump: PumpText) => void;
 }
 
 /** Height of the board as part of its width, and its bounds in pixels. */
@@ -58,6 +61,7 @@ export function mountTracer(root: HTMLElement, first: Surroundings): Part<Surrou
       units: surroundings.units,
       send,
       open: (file) => void open(file),
+      use: (pump) => surroundings.use(pump),
       focusBoard: () => document.getElementById(BOARD_ID)?.focus(),
       announcement,
     };
@@ -108,8 +112,9 @@ export function mountTracer(root: HTMLElement, first: Surroundings): Part<Surrou
 
   return {
     update: (next) => {
-      if (next.host === surroundings.host && next.units === surroundings.units) return;
+      const isSame = next.host === surroundings.host && next.units === surroundings.units;
       surroundings = next;
+      if (isSame) return;
       draw();
     },
   };

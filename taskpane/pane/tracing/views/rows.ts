@@ -10,6 +10,7 @@ import { TRACED_KEYS, type TracedKey } from "../../../../shared/tracing/traced-a
 import { remarksView } from "../../views/findings.ts";
 import type { TracingContext } from "../context.ts";
 import { copyText } from "../copy-text.ts";
+import { pumpOfCurve } from "../curve-on-duty.ts";
 import { sheetDecimals, sheetNotes } from "../sheet-notes.ts";
 import type { RowsKind } from "../state.ts";
 import { headed } from "../words.ts";
@@ -118,6 +119,7 @@ function outView(context: TracingContext): TemplateResult {
             ${busy ? "Writing the sheet …" : "Write to a sheet"}
           </button>`
     }
+    ${useView(context)}
     <div class="write-state" role="status">
       ${ready ? nothing : html`<p>Rows can go out once there are points and no error stands above.</p>`}
       ${outcomeView(context)}
@@ -130,6 +132,16 @@ function outView(context: TracingContext): TemplateResult {
             <textarea readonly rows="6" .value=${state.toCopy} @focus=${(event: Event) => (event.target as HTMLTextAreaElement).select()}></textarea>
           </label>`
     }`;
+}
+
+/** The curve in front, straight to the duty. */
+function useView({ state, worked, units, use }: TracingContext): TemplateResult | typeof nothing {
+  const curve = worked.toWrite?.[state.curve];
+  if (curve === undefined) return nothing;
+  const pump = pumpOfCurve(curve, worked.units, units);
+  return pump === undefined
+    ? html`<p class="hint">For the duty each row needs a head: take the rows at the flows of the head line.</p>`
+    : html`<button type="button" @click=${() => use(pump)}>Use this curve on the duty</button>`;
 }
 
 function outcomeView({ state: { writing } }: TracingContext): TemplateResult | typeof nothing {
