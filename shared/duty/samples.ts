@@ -1,7 +1,9 @@
 import type { DutyText } from "./duty-text.ts";
 import harbourBypass from "./samples/harbour-bypass.json" with { type: "json" };
+import leveeBooster from "./samples/levee-booster.json" with { type: "json" };
 import quarrySump from "./samples/quarry-sump.json" with { type: "json" };
 import sandTailings from "./samples/sand-tailings.json" with { type: "json" };
+import sewageBypass from "./samples/sewage-bypass.json" with { type: "json" };
 import washHeader from "./samples/wash-header.json" with { type: "json" };
 import { loadDuty } from "./saved.ts";
 
@@ -11,7 +13,7 @@ export interface SampleDuty {
   readonly duty: DutyText;
 }
 
-/** Duties of an invented quarry, works, harbour and sand plant; every name and figure in them is made up. */
+/** Duties of an invented quarry, works, harbour and sand plant, sewer and drained land; every name and figure in them is made up. */
 export const SAMPLE_DUTIES: readonly SampleDuty[] = [
   {
     name: "Quarry sump, suction lift (US)",
@@ -32,6 +34,17 @@ export const SAMPLE_DUTIES: readonly SampleDuty[] = [
     name: "Sand tailings, slurry (metric)",
     about: "Invented: a fixed pump moves the tailings of a sand washing plant to a settling pond.",
     duty: saved(sandTailings),
+  },
+  {
+    name: "Sewage bypass, two pumps with drives (US)",
+    about:
+      "Invented: two pumps at varying speed carry a trunk sewer round a length under repair, by night, by day and in the wet.",
+    duty: saved(sewageBypass),
+  },
+  {
+    name: "Booster over a levee (metric)",
+    about: "Invented: two pumps in series along a route drain low land over a levee into a river.",
+    duty: saved(leveeBooster),
   },
 ];
 

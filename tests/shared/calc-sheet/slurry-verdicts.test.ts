@@ -320,8 +320,11 @@ describe("laws of the slurry", () => {
       const worst = new Map<string, number>();
       for (const solids of ["0.5 %", "2", "5", "9", "14", "20", "27", "35", "45"]) {
         const typed = dutyText({ solids, solidsGravity, medianSize, coarseSize: "", fines: "" }, duty);
-        for (const { subject, state } of shownVerdicts(decodeDuty(typed).duty)) {
-          if (subject === "region" || subject === "materials") continue;
+        const found = shownVerdicts(decodeDuty(typed).duty);
+        // Where the pump gives no flow any more, the head fails and what hangs on the flow is not worked out.
+        const isStill = found.some(({ subject, state }) => subject === "head" && state === "fail");
+        for (const { subject, state } of found) {
+          if (subject === "region" || subject === "materials" || (isStill && state === "open")) continue;
           const rank = VERDICT_STATES.indexOf(state);
           expect(rank, `${subject} of ${duty.fields.item} at ${solids}`).toBeLessThanOrEqual(worst.get(subject) ?? 9);
           worst.set(subject, rank);

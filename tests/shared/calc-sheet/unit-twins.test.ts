@@ -13,7 +13,11 @@ import { sheetsOf } from "../../support/laid-out.ts";
 /** Numbers are converted to six figures. */
 const CLOSE = 1e-4;
 /** A difference of two figures alike has fewer that hold. */
-const OF_TWO_ALIKE: Readonly<Record<string, number>> = { "NPSHR typed, off the curve": 1e-2 };
+const OF_TWO_ALIKE: Readonly<Record<string, number>> = {
+  "NPSHR typed, off the curve": 1e-2,
+  "Flow over the duty": 1e-3,
+  "Over total head with margin": 1e-3,
+};
 /** What is nothing but for rounding. */
 const NOTHING = 1e-9;
 
@@ -26,6 +30,9 @@ const OF_THE_PLACE: Readonly<Record<string, string>> = {
   "Joint test allowed up to": "1.5 times that, rounded up in either unit",
   "Next standard motor rating": "NEMA in hp, IEC in kW",
   "Output of the motor on site": "of that motor",
+  "Full-load torque": "of that motor",
+  "Motor efficiency taken": "of that motor",
+  "Electricity in a year": "by its efficiency",
   "Left over the maximum shaft power": "of that motor",
   "Synchronous speed": "60 Hz or 50 Hz",
   "Full-load efficiency": "of that motor",
