@@ -12,7 +12,10 @@ await built();
 const { serveNear } = await import("./serve.mjs");
 const { chromium } = await import("playwright-core");
 const server = await serveNear(join(ROOT, "dist"), 3001, () => undefined);
-const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", args: ["--no-sandbox", "--disable-gpu", "--disable-lcd-text"] });
+const browser = await chromium.launch({
+  executablePath: "/usr/bin/chromium",
+  args: ["--no-sandbox", "--disable-gpu", "--disable-lcd-text"],
+});
 try {
   const page = await browser.newPage({ viewport: { width: 960, height: 540 } });
   page.setDefaultTimeout(PATIENCE);
