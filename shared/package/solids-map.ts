@@ -2,10 +2,11 @@ import { type Kind, kindOf, NEUTRAL, PH_RANGE } from "../../src/material/corrosi
 import type { MaterialVerdict } from "../../src/material/judgement.ts";
 import { firstFor, isOffered, materialChoice } from "../../src/material/material-choice.ts";
 import { FEW_SOLIDS, MANY_SOLIDS } from "../../src/material/wear.ts";
-import { type MissingDatum, missingOf, wettedDutyMethod } from "../../src/material/wetted-duty.ts";
+import { missingOf, wettedDutyMethod } from "../../src/material/wetted-duty.ts";
 import { CASTINGS } from "../../src/tables/materials-cast.ts";
 import { wettedDutyOf } from "../calc-sheet/sections/wetted-duty.ts";
 import type { Duty } from "../duty/duty.ts";
+import { spelt } from "../text/spelling.ts";
 
 /** A stretch of pH within a stretch of solids by weight, a fraction. */
 export interface MapBox {
@@ -93,7 +94,7 @@ export interface SolidsMap {
   readonly agrees: boolean | undefined;
   /** What the map leaves the place to, where it does. */
   readonly leftTo: "the hardness of the particles" | "the liquid";
-  readonly missing: readonly MissingDatum[];
+  readonly missing: readonly string[];
 }
 
 /** The duty on the map; undefined where its pH is not stated or it cannot be judged. */
@@ -106,6 +107,7 @@ export function solidsMap(duty: Duty): SolidsMap | undefined {
   const { wetEnd } = ranked.value;
   const [best] = wetEnd;
   if (best === undefined) return undefined;
+  const words = (text: string): string => spelt(text, duty.unitSet);
   const casting = CASTINGS.find(({ name }) => name === best.material);
   const region = solids === null ? undefined : regionAt(pH, solids);
   const kinds = region?.kinds ?? [];
@@ -113,11 +115,11 @@ export function solidsMap(duty: Duty): SolidsMap | undefined {
   return {
     pH,
     solids,
-    first: isOffered(best) ? best.material : undefined,
+    first: isOffered(best) ? words(best.material) : undefined,
     verdict: best.verdict,
-    wearParts: wearParts === best.material ? undefined : wearParts,
+    wearParts: wearParts === undefined || wearParts === best.material ? undefined : words(wearParts),
     agrees: kinds.length === 0 || casting === undefined ? undefined : kinds.includes(kindOf(casting)),
     leftTo: region?.key === "undecided" ? "the hardness of the particles" : "the liquid",
-    missing: missingOf(wetted),
+    missing: missingOf(wetted).map(words),
   };
 }

@@ -90,7 +90,7 @@ export function noteText(finding: Finding, units: UnitSetName): string {
 }
 
 /** Our own words for practice and choices are spelt as all else; what others published, as they do. */
-function sourceText(cites: Citation, units: UnitSetName): string {
+export function sourceText(cites: Citation, units: UnitSetName): string {
   const text = citationText(cites);
   return cites.source === "practice" || cites.source === "house" ? spelt(text, units) : text;
 }

@@ -1,3 +1,5 @@
+import { inBritish } from "../../src/basis/spelling.ts";
+
 /** Known names made ready for searching at every keystroke. */
 export interface NameList {
   readonly names: readonly string[];
@@ -54,10 +56,9 @@ function rankOf(key: string, words: readonly string[]): number | undefined {
 
 const SPACES = /[\s,;]+/;
 
-/** Letters and figures set apart, so that "6in", "6 in" and "6" are found alike. */
+/** Letters and figures set apart, so that "6in", "6 in" and "6" are found alike, in one spelling. */
 function searchKey(text: string): string {
-  const apart = text
-    .toLowerCase()
+  const apart = inBritish(text.toLowerCase())
     .replace(/([a-z])(?=\d)|(\d)(?=[a-z])/g, "$& ")
     .split(SPACES)
     .join(" ");

@@ -33,6 +33,7 @@ import { type Mends, mendsFor } from "../../shared/package/mends/mends.ts";
 import { type PumpOnDuty, pumpOnDuty } from "../../shared/package/pump-on-duty.ts";
 import { type ShownVerdict, shownVerdicts } from "../../shared/package/verdicts.ts";
 import { workedDuty } from "../../shared/package/worked-duty.ts";
+import { spelt } from "../../shared/text/spelling.ts";
 import { type Finding, gravestFirst, withoutRepeats } from "../../src/basis/result.ts";
 import { LINE_TITLES } from "./state.ts";
 
@@ -127,7 +128,10 @@ function workOutAnew(typed: DutyText): WorkedOut {
 
 /** Every box that can keep a duty from being complete, in the order of the pane, with its name. */
 function pointsOf(typed: DutyText): readonly OpenPoint[] {
-  const fields = FIELD_KEYS.map((field) => ({ place: placeKey({ field }), name: FIELDS[field].label }));
+  const fields = FIELD_KEYS.map((field) => ({
+    place: placeKey({ field }),
+    name: spelt(FIELDS[field].label, typed.unitSet),
+  }));
   const cells = (["suctionLine", "dischargeLine"] as const).flatMap((line) =>
     typed[line].flatMap((_, row) =>
       (["pipe", "length", "fittings"] as const).map((column) => {

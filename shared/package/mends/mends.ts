@@ -1,9 +1,11 @@
 import type { FindingCode } from "../../../src/basis/finding-code.ts";
+import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import type { Finding } from "../../../src/basis/result.ts";
 import type { VerdictSubject } from "../../../src/judgement/verdict.ts";
 import { textIn, withTextIn } from "../../duty/boxes.ts";
 import { type Decoded, decodeDuty } from "../../duty/decode.ts";
 import type { DutyText } from "../../duty/duty-text.ts";
+import { spelt } from "../../text/spelling.ts";
 import type { FoundAt, Mend, Mender } from "./mend.ts";
 import { OF_BOXES } from "./of-boxes.ts";
 import { OF_LINES } from "./of-lines.ts";
@@ -83,11 +85,17 @@ function candidates(finding: Finding, at: FoundAt): readonly Mend[] {
   const own = OF_BOXES[finding.code] as Mender<FindingCode> | undefined;
   const all = [
     ...(own?.(finding, at) ?? []),
-    ...(finding.suggestions === undefined ? [] : mendsOfSuggestions(finding, at)),
+    ...(finding.suggestions === undefined ? [] : mendsOfSuggestions(speltFor(finding, at.typed.unitSet), at)),
   ];
   return all
     .filter(({ place, text }, i) => all.findIndex((one) => one.place === place && one.text === text) === i)
     .slice(0, MOST_TRIED);
+}
+
+/** Names that would do, as the reader spells them. */
+function speltFor(finding: Finding, units: UnitSetName): Finding {
+  const suggestions = finding.suggestions?.map((name) => spelt(name, units));
+  return { ...finding, suggestions } as Finding;
 }
 
 /** A sum that is put into a box is worked out behind it. */

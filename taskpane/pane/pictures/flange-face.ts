@@ -1,6 +1,8 @@
 import { html, svg, type TemplateResult } from "lit";
 import type { FlangeFace } from "../../../shared/package/flange-faces.ts";
 import { figureSaid } from "../../../shared/text/figure.ts";
+import { spelt } from "../../../shared/text/spelling.ts";
+import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { greatestOf } from "../../../src/numeric/extremes.ts";
 
 /** Diameter the largest flange is drawn with, px; the others are to the same scale. */
@@ -17,7 +19,8 @@ export function holeAngles(bolts: number): readonly number[] {
 }
 
 /** Faces of flanges to one scale: outline, raised face, bolts on their circle and the gasket, each with its size. */
-export function flangeFacePicture(faces: readonly FlangeFace[], unit: string, width: number): TemplateResult {
+export function flangeFacePicture(faces: readonly FlangeFace[], units: UnitSetName, width: number): TemplateResult {
+  const unit = printedUnit("size", units);
   const scale = LARGEST / greatestOf(faces.map(({ outside }) => outside));
   const step = LARGEST + TITLE + 12;
   const left = Math.max(1, (width - LARGEST - LABEL_GAP - LABELS) / 2);
@@ -34,7 +37,7 @@ export function flangeFacePicture(faces: readonly FlangeFace[], unit: string, wi
       ${faces.map((face, i) => faceView(face, { scale, unit, left, top: step * i }))}
     </svg>
     <figcaption>
-      ${faces.length > 1 ? "Both to one scale" : "To scale"}; holes straddle the centre lines, and the gasket, shaded, is
+      ${faces.length > 1 ? "Both to one scale" : "To scale"}; holes straddle the ${spelt("centre lines", units)}, and the gasket, shaded, is
       ${faces.some(({ isFullFace }) => isFullFace) ? "full face" : "the flat ring inside the bolts"}.
     </figcaption>
   </figure>`;

@@ -44,7 +44,7 @@ export async function importPumpFiles({ host, send, state }: Wanting, files: rea
         files.map(async (file) => ({ name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) })),
       );
       const imported = await readInWorker({ kind: "pumps", files: loaded, unitSet }, { progress, signal: stop.signal });
-      if (imported === undefined) return failed(`reading ${names} was cancelled; nothing was imported.`);
+      if (imported === undefined) return failed(`reading ${names} was stopped; nothing was imported.`);
       if (!imported.ok) {
         return { type: "offers-failed", reason: `${names}: nothing was imported.`, findings: imported.findings };
       }

@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from "lit";
 import { cautionTexts } from "../../../shared/calc-sheet/sections/cautions.ts";
 import type { Duty } from "../../../shared/duty/duty.ts";
+import { spelt } from "../../../shared/text/spelling.ts";
 
 /** The standing cautions: the first always in sight, the sheet's others a step away. */
 export function cautionsView(duty: Duty | undefined): TemplateResult {
@@ -12,7 +13,7 @@ export function cautionsView(duty: Duty | undefined): TemplateResult {
     <details>
       <summary>All cautions as printed on the sheet</summary>
       <ul>
-        ${cautionTexts(duty).map((text) => html`<li>${text}</li>`)}
+        ${cautionTexts(duty).map((text) => html`<li>${spelt(text, duty?.unitSet ?? "US")}</li>`)}
       </ul>
     </details>
   </div>`;

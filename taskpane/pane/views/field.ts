@@ -3,6 +3,7 @@ import { live } from "lit/directives/live.js";
 import type { Field } from "../../../shared/duty/field.ts";
 import { FIELDS, type FieldKey, fieldsOf, withoutUse } from "../../../shared/duty/fields.ts";
 import { asTyped } from "../../../shared/duty/sums/written-sum.ts";
+import { spelt } from "../../../shared/text/spelling.ts";
 import { bareFigure } from "../../../shared/text/words.ts";
 import { printedUnit, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount } from "../../../src/basis/result.ts";
@@ -15,7 +16,7 @@ import { sumLineOf, sumLineView } from "./sum-line.ts";
 /** A field of the duty: label, box, unit, its findings, and help with a line for the basis that open on demand. */
 export function fieldView(context: PaneContext, key: FieldKey): TemplateResult | typeof nothing {
   const { state, worked, send } = context;
-  const field = FIELDS[key];
+  const field = speltField(FIELDS[key], context.state.duty.unitSet);
   // What was stated never disappears in silence.
   if (withoutUse(key, state.duty.fields) !== undefined && state.duty.fields[key].trim() === "") return nothing;
   const unused = worked.notUsed.get(key);
@@ -87,7 +88,7 @@ function boxView(context: PaneContext, key: FieldKey, field: Field, describedBy:
       invalid,
       required: field.required === true,
       placeholder,
-      matches: ({ typed }) => matching(choiceList(choices), typed ? state.duty.fields[key] : ""),
+      matches: ({ typed }) => matching(choiceList(choices, state.duty.unitSet), typed ? state.duty.fields[key] : ""),
       chosen: (_, name) => name,
     });
   }
@@ -120,13 +121,26 @@ function boxView(context: PaneContext, key: FieldKey, field: Field, describedBy:
   />`;
 }
 
-const CHOICE_LISTS = new Map<readonly string[], NameList>();
+const CHOICE_LISTS = new Map<string, NameList>();
 
 /** Names made ready for searching once, not at every keystroke. */
-function choiceList(choices: readonly string[]): NameList {
-  const known = CHOICE_LISTS.get(choices) ?? nameList(choices);
-  CHOICE_LISTS.set(choices, known);
+function choiceList(choices: readonly string[], units: UnitSetName): NameList {
+  const names = choices.map((name) => spelt(name, units));
+  const key = names.join("\n");
+  const known = CHOICE_LISTS.get(key) ?? nameList(names);
+  CHOICE_LISTS.set(key, known);
   return known;
+}
+
+/** What is said of a box, as the unit set spells it. */
+function speltField(field: Field, units: UnitSetName): Field {
+  const { label, help, usual } = field;
+  return {
+    ...field,
+    label: spelt(label, units),
+    help: spelt(help, units),
+    ...(usual !== undefined && { usual: spelt(usual, units) }),
+  };
 }
 
 function basisView({ send }: PaneContext, key: FieldKey, field: Field, basis: string): TemplateResult {

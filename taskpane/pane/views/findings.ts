@@ -1,7 +1,6 @@
 import { html, nothing, svg, type TemplateResult } from "lit";
 import type { Mend } from "../../../shared/package/mends/mend.ts";
-import { findingText, KIND_NAMES } from "../../../shared/text/finding-text.ts";
-import { citationText } from "../../../src/basis/citation.ts";
+import { findingText, KIND_NAMES, sourceText } from "../../../shared/text/finding-text.ts";
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import type { Finding, FindingKind } from "../../../src/basis/result.ts";
 import { boxId, type PaneContext } from "../context.ts";
@@ -94,7 +93,7 @@ function findingView(finding: Finding, units: UnitSetName, mending: Mending | un
     <svg class="icon" viewBox="0 0 16 16" width="16" height="16" aria-hidden="true">${SHAPES[kind]}</svg>
     <span>
       <strong>${KIND_NAMES[kind]}:</strong> ${findingText(finding, units)}
-      ${cites === undefined ? nothing : html`<span class="source">${citationText(cites)}</span>`}
+      ${cites === undefined ? nothing : html`<span class="source">${sourceText(cites, units)}</span>`}
       ${mending === undefined ? nothing : mendsView(mends, mending)}
     </span>
   </li>`;

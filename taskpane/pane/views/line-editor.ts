@@ -8,7 +8,7 @@ import { printedUnit, type Quantity, type UnitSetName } from "../../../src/basis
 import { amount } from "../../../src/basis/result.ts";
 import { boxId, type PaneContext } from "../context.ts";
 import { pieceAt, withFitting, withPiece } from "../fitting-piece.ts";
-import { FITTINGS, isFittingName, pipesFor } from "../known-names.ts";
+import { fittingsFor, isFittingName, pipesFor } from "../known-names.ts";
 import { LINE_COLUMNS, type LineColumn, pastedCells } from "../line-paste.ts";
 import { matching } from "../names.ts";
 import { LINE_TITLES, type OpenList } from "../state.ts";
@@ -32,7 +32,7 @@ const COLUMN_HELP: Readonly<Record<LineColumn, string>> = {
   share:
     "What one run of it carries: each (pump’s), all, or a part such as 1/2 for twin hoses. Blank: each on suction, all on discharge. “header” beside the pipe makes it one run.",
   level:
-    "Of the pipe, above the datum of the levels: at summits and low places. Blank: on the slope between its neighbours.",
+    "Of the pipe, above the datum of the levels: at summits and low places. Blank: on the slope between the rows beside it.",
 };
 
 /** Boxes of one line without a list to choose from, and what their figures are measured in. */
@@ -207,7 +207,8 @@ function boxView(context: PaneContext, place: CellPlace, describedBy: string): T
     invalid,
     required: false,
     placeholder: "2 elbow 90 long, 1 gate",
-    matches: (list) => matching(FITTINGS, addsOne(text, list) ? "" : pieceAt(text, list.caret).name),
+    matches: (list) =>
+      matching(fittingsFor(context.state.duty.unitSet), addsOne(text, list) ? "" : pieceAt(text, list.caret).name),
     chosen: (list, name) => (addsOne(text, list) ? withFitting(text, name) : withPiece(text, list.caret, name)),
   });
 }

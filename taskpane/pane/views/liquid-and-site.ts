@@ -1,5 +1,6 @@
 import { html, nothing } from "lit";
 import { fieldsOf } from "../../../shared/duty/fields.ts";
+import { spelt } from "../../../shared/text/spelling.ts";
 import type { Step } from "../context.ts";
 import { fieldsView } from "./fields.ts";
 import { figureView } from "./figure.ts";
@@ -20,7 +21,7 @@ export const liquidAndSite: Step = {
         : html`<dl class="in-line">
             ${figureView("Density", results.density, "density", units)}
             ${figureView("viscosity", results.viscosity, "dynamicViscosity", units)}
-            ${figureView("vapour pressure", results.vapourPressure, "absolutePressure", units)}
+            ${figureView(spelt("vapour pressure", units), results.vapourPressure, "absolutePressure", units)}
             ${figureView("atmosphere", results.atmosphere, "absolutePressure", units)}
           </dl>`
     }`;

@@ -56,7 +56,7 @@ function linesOf({ cells }: SheetSpec): ReadonlyMap<string, Line> {
     // A row of a table has another column there.
     if (text(`D${row}`) !== "" && measureOf(text(`D${row}`)) === undefined) continue;
     let key = inBritish(text(`B${row}`));
-    for (let n = 2; lines.has(key); n += 1) key = `${text(`B${row}`)}, ${n}`;
+    for (let n = 2; lines.has(key); n += 1) key = `${inBritish(text(`B${row}`))}, ${n}`;
     lines.set(key, { value: at.get(`C${row}`) ?? null, unit: text(`D${row}`) });
   }
   return lines;
@@ -105,7 +105,7 @@ describe.each(CASES)("$name, the same in $unitSet", ({ duty, unitSet }) => {
     expect(verdictsOn(other)).toEqual(verdictsOn(own));
     const states = (of: typeof duty): readonly string[] =>
       allJudged(dutyRead(of)).map(
-        ({ subject, state, text }) => `${subject} ${state} ${text.replace(/ (NPS|DN) ?\d.*|,? -?\d.*/, "")}`,
+        ({ subject, state, text }) => `${subject} ${state} ${inBritish(text).replace(/ (NPS|DN) ?\d.*|,? -?\d.*/, "")}`,
       );
     expect(states(twin)).toEqual(states(duty));
   });
@@ -123,7 +123,7 @@ describe.each(CASES)("$name, the same in $unitSet", ({ duty, unitSet }) => {
         continue;
       }
       if (typeof a.value !== "number" || typeof b.value !== "number") {
-        const texts = [a.value, b.value].map(String);
+        const texts = [a.value, b.value].map((value) => inBritish(String(value)));
         if (texts[0] !== texts[1] && !texts.some((text) => /\d/.test(text))) off.push(`${key}: ${texts.join(", ")}`);
         continue;
       }

@@ -3,6 +3,7 @@ import { type PackageSection, waitsFor } from "../../../../shared/calc-sheet/pac
 import type { Duty } from "../../../../shared/duty/duty.ts";
 import { fieldsOf } from "../../../../shared/duty/fields.ts";
 import { type ShownOption, type ShownSection, shownSection } from "../../../../shared/package/shown-section.ts";
+import { spelt } from "../../../../shared/text/spelling.ts";
 import type { UnitSetName } from "../../../../src/basis/quantities.ts";
 import type { PaneContext, StepContent } from "../../context.ts";
 import { fieldsView } from "../fields.ts";
@@ -20,9 +21,9 @@ export function packageStep(section: PackageSection, picture: SectionPicture): S
   return {
     view: (context) =>
       html`${verdictsOfStepView(context, id)} ${fieldsView(context, fields)}
-        ${elsewhere === undefined ? nothing : html`<p class="hint">${elsewhere}</p>`}
+        ${elsewhere === undefined ? nothing : html`<p class="hint">${spelt(elsewhere, context.state.duty.unitSet)}</p>`}
         ${answerView(context, section, picture)}
-        <p class="hint">${caution} Local codes and licensed practice govern.</p>`,
+        <p class="hint">${spelt(caution, context.state.duty.unitSet)} Local codes and licensed practice govern.</p>`,
   };
 }
 
@@ -30,9 +31,9 @@ function answerView(context: PaneContext, section: PackageSection, picture: Sect
   const { state, worked } = context;
   const { duty } = worked;
   const waits = waitsFor(section, duty);
-  if (waits.length > 0) return html`<p class="hint">Waits for: ${waits.join(", ")}.</p>`;
+  if (waits.length > 0) return html`<p class="hint">Waits for: ${spelt(waits.join(", "), duty.unitSet)}.</p>`;
   const shown = shownSection(duty, section.id);
-  if (shown === undefined) return html`<p class="hint">${section.missing}</p>`;
+  if (shown === undefined) return html`<p class="hint">${spelt(section.missing, duty.unitSet)}</p>`;
   return html`${picture(duty, state.width) ?? nothing} ${sectionView(shown, duty.unitSet, mendingOf(context))}`;
 }
 

@@ -10,7 +10,6 @@ import { routeLine } from "../../../../shared/package/route-line.ts";
 import { settlingRuns } from "../../../../shared/package/settling.ts";
 import { solidsMap } from "../../../../shared/package/solids-map.ts";
 import { stagePressures } from "../../../../shared/package/stage-pressures.ts";
-import { printedUnit } from "../../../../src/basis/quantities.ts";
 import type { StepContent } from "../../context.ts";
 import { costBars } from "../../pictures/cost-bars.ts";
 import { flangeFacePicture } from "../../pictures/flange-face.ts";
@@ -37,9 +36,7 @@ const PICTURES: Readonly<Partial<Record<StepId, SectionPicture>>> = {
   slurry: pictureOf(settlingRuns, (runs, { unitSet }, width) => settlingBars(runs, unitSet, width)),
   route: pictureOf(routeLine, (line, { unitSet }, width) => routeProfile(line, unitSet, width)),
   pressure: pictureOf(stagePressures, (pressures, { unitSet }, width) => stageBars(pressures, unitSet, width)),
-  bolting: pictureOf(flangeFaces, (faces, { unitSet }, width) =>
-    flangeFacePicture(faces, printedUnit("size", unitSet), width),
-  ),
+  bolting: pictureOf(flangeFaces, (faces, { unitSet }, width) => flangeFacePicture(faces, unitSet, width)),
   drive: pictureOf(powerLadder, (ladder, _, width) => powerLadderPicture(ladder, width)),
   priming: pictureOf(risingWater, (water, { unitSet }, width) => risingWaterPicture(water, unitSet, width)),
   materials: pictureOf(solidsMap, (map, _, width) => solidsMapPicture(map, width)),
