@@ -1,3 +1,4 @@
+import { inBritish } from "../../src/basis/spelling.ts";
 import { greatestOf } from "../../src/numeric/extremes.ts";
 
 /** A page as the search knows it. */
@@ -15,15 +16,11 @@ const MOST_FOUND = 20;
 /** What puts the page of a function before all others that speak of it. */
 const OWN_NAME = 20;
 
-/** Words as they are compared: lower case, without accents and the s of a plural. */
+/** Words as they are compared: lower case, in one spelling, without accents and the s of a plural. */
 export function folded(text: string): readonly string[] {
-  return (
-    text
-      .normalize("NFD")
-      .replace(/\p{M}/gu, "")
-      .toLowerCase()
-      .match(/[\p{L}\p{N}]+/gu) ?? []
-  ).map((word) => (word.length > 3 && /[^s]s$/.test(word) ? word.slice(0, -1) : word));
+  return (inBritish(text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase()).match(/[\p{L}\p{N}]+/gu) ?? []).map(
+    (word) => (word.length > 3 && /[^s]s$/.test(word) ? word.slice(0, -1) : word),
+  );
 }
 
 /** The pages that hold every word of a query, whole or as the start of a word, best first. */
@@ -60,7 +57,7 @@ function scoreOf(document: SearchDocument, wanted: readonly string[]): number {
 }
 
 function isNamed({ file }: SearchDocument, wanted: readonly string[]): boolean {
-  return wanted.length === 1 && file.toLowerCase() === `${wanted[0]}.html`;
+  return wanted.length === 1 && inBritish(file.toLowerCase()) === `${wanted[0]}.html`;
 }
 
 /** 1 for the word itself, half for the start of one, a little for a part of a function's name. */

@@ -26,13 +26,27 @@ describe("the search of the help", () => {
     ["priming time", "PRIMETIME.html"],
     ["motor size", "MOTORSIZE.html"],
     ["rental", "RENTAL.html"],
+    ["vapor pressure", "VAPORPRESSURE.html"],
+    ["vapour pressure", "VAPORPRESSURE.html"],
   ])("finds by “%s” %s among the first", (query, file) => {
     expect(found(query).slice(0, 6)).toContain(file);
+  });
+
+  it("finds the same by either spelling", () => {
+    for (const [british, american] of [
+      ["grey iron", "gray iron"],
+      ["galvanised", "galvanized"],
+      ["hydrogen sulphide", "hydrogen sulfide"],
+    ] as const) {
+      expect(found(british).length).toBeGreaterThan(0);
+      expect(found(american)).toEqual(found(british));
+    }
   });
 
   it("finds a function by its name before all others", () => {
     expect(found("npsha")[0]).toBe("NPSHA.html");
     expect(found("surge")[0]).toBe("SURGE.html");
+    expect(found("vaporpressure")[0]).toBe("VAPORPRESSURE.html");
   });
 
   it("asks for every word, and finds nothing by none", () => {
