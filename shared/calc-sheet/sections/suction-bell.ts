@@ -129,7 +129,7 @@ const LABELS = {
   verdict: "verdict",
   water: "water over it",
   needed: "needed",
-  margin: "in hand",
+  margin: "margin",
 } as const;
 
 /** The least water in hand and the bell that would do with it, carried down the rows. */
@@ -145,7 +145,7 @@ function worst(rows: readonly BellRow[]): readonly PlanItem[] {
   const before = (row: number, of: "margin" | "bell"): Expression => cell(WORST_BELL, row - 1, of);
   return [
     working(WORST_BELL, "Minimum spare water, carried down", rows.length, [
-      ["margin", "in hand", (row) => (row === 0 ? margin(0) : least(before(row, "margin"), margin(row)))],
+      ["margin", "margin", (row) => (row === 0 ? margin(0) : least(before(row, "margin"), margin(row)))],
       [
         "bell",
         "bell that would do",

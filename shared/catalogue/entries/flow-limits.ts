@@ -130,7 +130,7 @@ export const MINTHERMALFLOW = defineEntry({
   id: "MINTHERMALFLOW",
   group: "Pump",
   summary: "Flow below which the liquid warms in the pump by more than allowed",
-  method: `ΔT = (P − ρ g Q H)/(ρ Q c_p) by the power curve where it is given, which stays finite at no flow, or g H (1/η − 1)/c_p by efficiency. Where NPSH available is given, the liquid warms no further than leaves it as much as NPSHR: the rise of its vapour pressure is compared with the NPSH in hand, NPSHR below its first flow being that of the first. The hydraulic minimum beside it is the maker's to state: without one 30 % of best efficiency flow, below which continuous running is doubted (house choice); it is nearly always the greater, and the greater governs. ${HEAT_IN_WORDS}`,
+  method: `ΔT = (P − ρ g Q H)/(ρ Q c_p) by the power curve where it is given, which stays finite at no flow, or g H (1/η − 1)/c_p by efficiency. Where NPSH available is given, the liquid warms no further than leaves it as much as NPSHR: the rise of its vapour pressure is compared with the NPSH margin, NPSHR below its first flow being that of the first. The hydraulic minimum beside it is the maker's to state: without one 30 % of best efficiency flow, below which continuous running is doubted (house choice); it is nearly always the greater, and the greater governs. ${HEAT_IN_WORDS}`,
   cites: thermalMinimumFlowMethod.cites,
   parameters: {
     curve,

@@ -8,7 +8,7 @@ import { inSI } from "./operating-region.ts";
 export const NPSHMARGIN = defineEntry({
   id: "NPSHMARGIN",
   group: "System and suction",
-  summary: "NPSH to keep in hand over NPSH required, by service",
+  summary: "NPSH margin to keep over NPSH required, by service",
   method:
     "The greater of a head and a share of NPSHR. Dewatering, bypass, trash, rental, drainage, irrigation, slurry and every suction lift: 1.0 m (3.28 ft) and 30 %. Water and wastewater, power, pulp and paper, water injection, cooling towers: 0.6 m (1.97 ft) and 10 %, above a suction specific speed of 7500 (145 in SI) 1.0 m and 20 %. Chemical and general industry the same, from 11 000 (213) on. Oil, gas and pipelines: 1.0 m and 10 %. Building services: none, above 7500 0.6 m and 10 %. A margin that the customer or the maker states goes before these. Not yet verified against the standard, whose 2024 edition makes the share depend on flow.",
   cites: npshMarginMethod.cites,

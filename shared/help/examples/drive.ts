@@ -4,7 +4,7 @@ import { SUCTION } from "./ranges.ts";
 export const DRIVE_USES: Uses = {
   MOTORSIZE: {
     examples: [
-      { asks: "A pump that takes 43.5 hp at most, with 15 % in hand", args: [43.5, 1.15] },
+      { asks: "A pump that takes 43.5 hp at most, with a margin of 15 %", args: [43.5, 1.15] },
       { asks: "32 kW, IEC ratings", args: [32, 1.15, "IEC", "SI"] },
     ],
     see: ["MOTORDATA", "PUMPMAXPOWER", "GENERATORSIZE"],

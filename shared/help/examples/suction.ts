@@ -51,7 +51,7 @@ export const SYSTEM_USES: Uses = {
   MAXLIFT: {
     examples: [
       {
-        asks: "How far a pump with an NPSHR of 12.2 ft may stand above the water at 850 ft, 3 ft kept in hand",
+        asks: "How far a pump with an NPSHR of 12.2 ft may stand above the water at 850 ft, with a margin of 3 ft",
         args: [1200, SUCTION, 12.2, 3, 850, "water", 60],
       },
     ],
@@ -60,7 +60,7 @@ export const SYSTEM_USES: Uses = {
   NPSHLIMITFLOW: {
     examples: [
       {
-        asks: "The flow at which a 16 ft lift leaves the pump no NPSH to spare, 3 ft kept in hand",
+        asks: "The flow at which a 16 ft lift leaves the pump no NPSH to spare, with a margin of 3 ft",
         args: [PUMP, 16, SUCTION, 3, 850, null, "water", 60],
       },
     ],

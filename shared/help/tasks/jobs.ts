@@ -75,7 +75,7 @@ export const HIGH_LIFT: Page = taskPage({
         "water",
         60,
       ]),
-      worked("NPSHLIMITFLOW", "The flow a 16 ft lift allows the pump, 3 ft kept in hand", [
+      worked("NPSHLIMITFLOW", "The flow a 16 ft lift allows the pump, with a margin of 3 ft", [
         PUMP,
         16,
         SUCTION,
