@@ -37,11 +37,24 @@ function enter(zone: Zone, last: ReadonlyMap<Zone, HTMLElement>): void {
   if (document.activeElement !== target) zone.element.focus();
 }
 
-/** The grid takes the focus as it starts; a page begins at its top, where the way past the grid is. */
-export function startAtTop(grid: HTMLElement): void {
-  if (!grid.contains(document.activeElement)) return;
-  const { body } = document;
-  body.tabIndex = -1;
-  body.focus();
-  body.removeAttribute("tabindex");
+/**
+ * The grid takes the focus as it starts, into boxes that it puts anywhere in the document. Until it is let, who types in
+ * the rest of the page keeps it, and a page that nobody has begun with begins at its top, where the way past the grid is.
+ */
+export function holdFocus(page: HTMLElement, grid: HTMLElement): () => void {
+  const isOfPage = (target: EventTarget | null): target is HTMLElement =>
+    target instanceof HTMLElement && page.contains(target) && !grid.contains(target);
+  let last = isOfPage(document.activeElement) ? document.activeElement : undefined;
+  const giveBack = ({ target }: FocusEvent): void => {
+    const { body } = document;
+    if (isOfPage(target)) last = target;
+    else if (last?.isConnected === true) last.focus();
+    else if (target !== body) {
+      body.tabIndex = -1;
+      body.focus();
+      body.removeAttribute("tabindex");
+    }
+  };
+  document.addEventListener("focusin", giveBack);
+  return () => document.removeEventListener("focusin", giveBack);
 }

@@ -7,16 +7,20 @@ import { PATIENCE, startChromium } from "../support/browser.ts";
 const ADDRESS = "https://page.test/";
 /** What stands in for grid and pane, each with what takes the focus. */
 const ENTRY = `
-import { startAtTop, startZones } from "./workbench/zones.ts";
+import { holdFocus, startZones } from "./workbench/zones.ts";
 const [grid, pane] = ["grid", "pane"].map((id) => document.getElementById(id));
 grid.innerHTML = '<div id="cell" contenteditable="true"></div>';
 pane.innerHTML = '<button role="tab" tabindex="0" id="tab">Duty</button><input id="flow"><input id="head">';
+const page = document.getElementById("workbench");
+const letFocus = holdFocus(page, grid);
 document.getElementById("cell").focus();
 startZones([
   { element: grid, first: () => document.getElementById("cell") },
   { element: pane, first: () => document.getElementById("tab") },
 ]);
-startAtTop(grid);
+letFocus();
+for (const button of document.querySelectorAll("#file-buttons button")) button.disabled = false;
+window.holdFocus = () => holdFocus(page, grid);
 `;
 
 let browser: Browser;
@@ -135,5 +139,27 @@ it.each([
     }, id);
     expect(isSeen, id).toBe(true);
   }
+  await page.close();
+});
+
+it("leaves the focus where it is while the grid starts, and no longer", async () => {
+  const page = await openPage();
+  await page.locator("#flow").focus();
+  const taken = await page.evaluate(() => {
+    const { holdFocus } = window as unknown as { holdFocus: () => () => void };
+    const letFocus = holdFocus();
+    const cell = document.getElementById("cell");
+    cell?.focus();
+    const held = document.activeElement?.id;
+    // A box of the grid that stands outside it.
+    const outside = document.createElement("input");
+    document.body.append(outside);
+    outside.focus();
+    const stillHeld = document.activeElement?.id;
+    letFocus();
+    cell?.focus();
+    return [held, stillHeld, document.activeElement?.id];
+  });
+  expect(taken).toEqual(["flow", "flow", "cell"]);
   await page.close();
 });

@@ -8,23 +8,47 @@ const PATIENCE = 10_000;
 
 export type Outcome = { readonly ok: true } | { readonly ok: false; readonly why: string };
 
-/** Reads a kept workbook and has it taken. */
-export async function tryBack(slots: Slots, head: SlotHead, take: (slot: Slot) => Promise<void>): Promise<Outcome> {
+/** A workbook as it was kept, or why it cannot be had. */
+export type KeptWorkbook = { readonly ok: true; readonly slot: Slot } | { readonly ok: false; readonly why: string };
+
+/** Reads a kept workbook. The try is counted until it is taken: what ends the page must not do so at every start. */
+export async function readKept(slots: Slots, head: SlotHead): Promise<KeptWorkbook> {
   if (head.tries >= MOST_TRIES) return { ok: false, why: BROKEN_OFF };
-  // Counted before, for what ends the page; a full storage does not hinder the rest.
-  const count = (tries: number): Promise<void> => slots.writeHead({ ...head, tries }).catch(() => undefined);
   try {
-    await count(head.tries + 1);
+    await countTries(slots, head, head.tries + 1);
     const slot = await withinPatience(slots.read(head.id));
-    if (slot === undefined) return { ok: false, why: "the browser has only its name left." };
-    await take(slot);
-    await count(0);
+    return slot === undefined ? { ok: false, why: "the browser has only its name left." } : { ok: true, slot };
+  } catch (fault) {
+    return { ok: false, why: reasonOf(fault) };
+  }
+}
+
+/** Has a workbook taken that was kept. */
+export async function takeBack(
+  slots: Slots,
+  head: SlotHead,
+  kept: KeptWorkbook,
+  take: (slot: Slot) => Promise<void>,
+): Promise<Outcome> {
+  if (!kept.ok) return kept;
+  try {
+    await take(kept.slot);
+    await countTries(slots, head, 0);
     return { ok: true };
   } catch (fault) {
-    console.error(fault);
-    const why = fault instanceof Error ? fault.message : String(fault);
-    return { ok: false, why: /[.!?]$/.test(why) ? why : `${why}.` };
+    return { ok: false, why: reasonOf(fault) };
   }
+}
+
+/** A full storage does not hinder the rest. */
+function countTries(slots: Slots, head: SlotHead, tries: number): Promise<void> {
+  return slots.writeHead({ ...head, tries }).catch(() => undefined);
+}
+
+function reasonOf(fault: unknown): string {
+  console.error(fault);
+  const why = fault instanceof Error ? fault.message : String(fault);
+  return /[.!?]$/.test(why) ? why : `${why}.`;
 }
 
 /** The next start of this tab takes it up anew. */
