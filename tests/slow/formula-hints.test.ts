@@ -41,13 +41,13 @@ async function cellEdges(row: number): Promise<{ top: number; next: number; head
       document.querySelector('#grid canvas[id*="sheet-main-canvas"]')?.getBoundingClientRect() ?? new DOMRect();
     return { top, bottom };
   });
-  const top = area.top + 20 + row * 24;
-  return { top, next: top + 6 * 24, head: area.top, foot: area.bottom };
+  const top = area.top + 20 + row * 20;
+  return { top, next: top + 6 * 20, head: area.top, foot: area.bottom };
 }
 
 async function begin(row: number, typed: string): Promise<void> {
   const { top } = await cellEdges(row);
-  await page.mouse.click(220, top + 12);
+  await page.mouse.click(220, top + 10);
   await expect
     .poll(() => page.locator("#strip b").textContent(), { timeout: PATIENCE })
     .toMatch(new RegExp(`^[A-Z]+${row + 1}$`));
@@ -126,7 +126,7 @@ describe("while a formula is typed into a cell", () => {
     await begin(12, '=VELOCITY(1200,"8in sch40")');
     await page.keyboard.press("Enter");
     const { top } = await cellEdges(12);
-    await page.mouse.click(220, top + 12);
+    await page.mouse.click(220, top + 10);
     await page.locator("#strip button").click({ timeout: PATIENCE });
     await expect.poll(() => held("B13"), { timeout: PATIENCE }).toBeCloseTo(7.696, 2);
     await page.evaluate(() => window.dutybook?.host.settled(10_000));
