@@ -22,7 +22,7 @@ describe("a figure far beyond what anybody meets", () => {
   it("is raised as a check beside the answer, with the bound and whose choice it is", () => {
     // Water horsepower is flow × head / 3960: 1e9 gpm over 1e6 ft is 2.525e11 hp, and at 75 % a shaft of 3.367e11 hp.
     expect(notes("SHAFTPOWER", 1e9, 1e6, 75)).toMatch(
-      /^Check: Shaft power of 336[67]\d{8} hp is far beyond anything met with pumps \(at most .* hp, a house choice\)/m,
+      /^Check: Shaft power of 336,[5-7]\d\d,\d{3},\d{3} hp is far beyond anything met with pumps \(at most .* hp, a house choice\)/m,
     );
   });
 
