@@ -75,7 +75,7 @@ function headParts(worked: HeadAndSuction, hasMargin: boolean): readonly { name:
     { name: "Suction fittings", value: worked.suctionFittings },
     { name: "Discharge pipe", value: worked.dischargePipe },
     { name: "Discharge fittings", value: worked.dischargeFittings },
-    ...(hasMargin ? [{ name: "Margin on friction losses", value: worked.marginHead }] : []),
+    ...(hasMargin ? [{ name: "Margin on losses", value: worked.marginHead }] : []),
   ];
 }
 
