@@ -152,7 +152,8 @@ function basisText({ duty, asked, otherCases }: Ranking): string {
     asked?.npshAvailable === undefined
       ? " NPSH is not judged, since NPSH available is not known."
       : " NPSH margin at the lift and altitude stated.";
-  const graded = duty.acceptanceGrade === undefined ? "" : " The tolerances of the grade count once a pump is selected.";
+  const graded =
+    duty.acceptanceGrade === undefined ? "" : " The tolerances of the grade count once a pump is selected.";
   return `Each pump at the speed or trim that meets the flow on the system${margin}; pumps that keep every rule first.${npsh} ${stationText(duty)}${casesText(duty, otherCases)}${graded}`;
 }
 
