@@ -4,6 +4,7 @@ import { failureText } from "../../shared/ports/host-fault.ts";
 import type { SheetHost } from "../../shared/ports/sheet-host.ts";
 import { findingText } from "../../shared/text/finding-text.ts";
 import { part } from "../part.ts";
+import { widthsIn } from "./columns.ts";
 import type { PaneContext } from "./context.ts";
 import { showHelpLine, tellHeights } from "./help-line.ts";
 import { inBrief } from "./in-brief.ts";
@@ -28,11 +29,6 @@ import "./pane.css";
 
 /** A pause in typing, or in calculating, after which the screen reader is told how the duty stands, or the sheets are read, ms. */
 const PAUSE = 1200;
-/** Pictures are drawn no wider and no narrower than this, px. */
-const WIDEST = 480;
-const NARROWEST = 260;
-/** Borders and padding between the pane's edge and a picture, px. */
-const SURROUND = 26;
 
 /** Boxes whose text is no part of the duty: stepping back in them is not stepping back in it. */
 const NOT_OF_THE_DUTY = ".phone-line, .places, .tracing";
@@ -261,8 +257,7 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
   void lookForRepair();
   new ResizeObserver(() => {
     tellHeights(pane);
-    const width = Math.min(WIDEST, Math.max(NARROWEST, Math.floor(pane.clientWidth) - SURROUND));
-    send({ type: "resized", width });
+    send({ type: "resized", ...widthsIn(pane.clientWidth) });
   }).observe(pane);
   return { repairFunctions };
 }

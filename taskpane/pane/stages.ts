@@ -17,6 +17,8 @@ export interface Stage {
   readonly key: StageKey;
   readonly title: string;
   readonly steps: readonly Step[];
+  /** The first of the steps that show what comes of those before them. */
+  readonly answersFrom?: string;
 }
 
 function ofPackage(...ids: readonly StepId[]): readonly Step[] {
@@ -57,6 +59,7 @@ export const STAGES: readonly Stage[] = [
       ...ofPackage("route", "sump"),
       cases,
     ],
+    answersFrom: results.key,
   },
   { key: "pump", title: "Pump", steps: [pumps, pump, station, range, ...ofPackage("field"), traceCurve] },
   { key: "package", title: "Package", steps: AROUND_THE_PUMP },

@@ -25,6 +25,7 @@ import type { Mend } from "../../shared/package/mends/mend.ts";
 import type { NextIssue } from "../../shared/package/next-issue.ts";
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import type { Finding } from "../../src/basis/result.ts";
+import { type Widths, widthsIn } from "./columns.ts";
 import { convertNumbers, numbersThatDiffer } from "./convert-numbers.ts";
 import { type JobEvent, jobChange, withRevisions } from "./job-events.ts";
 import { type PasteAt, withPasted } from "./line-paste.ts";
@@ -74,7 +75,7 @@ export type Copying =
 export type Repairing = ({ readonly kind: "offered" } & BrokenFormulas) | { readonly kind: "working" };
 
 /** Everything the pane shows that is not worked out from it. */
-export interface PaneState {
+export interface PaneState extends Widths {
   readonly duty: DutyText;
   readonly past: readonly Change[];
   readonly future: readonly Change[];
@@ -108,8 +109,6 @@ export interface PaneState {
   readonly isUnkept?: true;
   /** A duty kept from last time that could not be shown. */
   readonly aside?: DutyText;
-  /** Width the pictures are drawn for, px. */
-  readonly width: number;
 }
 
 export type PaneEvent =
@@ -153,7 +152,7 @@ export type PaneEvent =
   | { readonly type: "sheets-unread"; readonly reason: string }
   | { readonly type: "calculation-told"; readonly byHand: boolean }
   | { readonly type: "repairing"; readonly repair: Repairing | undefined }
-  | { readonly type: "resized"; readonly width: number };
+  | ({ readonly type: "resized" } & Widths);
 
 /** Steps back that are kept; each shares what did not change with its neighbours. */
 const MOST_CHANGES = 300;
@@ -204,7 +203,7 @@ export function openingState(duty: DutyText = EMPTY_DUTY): PaneState {
     phone: NO_PHONE,
     refusedSums: new Map(),
     recent: { duties: [], isKept: true },
-    width: 296,
+    ...widthsIn(0),
   };
 }
 
@@ -351,7 +350,9 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       return event.repair === undefined ? rest : { ...rest, repair: event.repair };
     }
     case "resized":
-      return event.width === state.width ? state : { ...state, width: event.width };
+      return event.width === state.width && event.column === state.column
+        ? state
+        : { ...state, width: event.width, column: event.column };
     case "logo-chosen":
     case "logo-removed":
     case "revision-added":

@@ -434,7 +434,7 @@ describe("the workbench page", () => {
     expect(await width()).toBe(400);
     await page.keyboard.press("End");
     await page.keyboard.press("ArrowLeft");
-    expect(await width()).toBe(560);
+    expect(await width()).toBe(Math.floor((await page.evaluate(() => window.innerWidth)) / 2));
     await page.keyboard.press("Home");
     expect(await width()).toBe(320);
     expect(await page.getAttribute("#divider", "aria-valuenow")).toBe("320");

@@ -5,6 +5,7 @@ import { fieldsOf } from "../../../../shared/duty/fields.ts";
 import { type ShownOption, type ShownSection, shownSection } from "../../../../shared/package/shown-section.ts";
 import { spelt } from "../../../../shared/text/spelling.ts";
 import type { UnitSetName } from "../../../../src/basis/quantities.ts";
+import { inColumn } from "../../columns.ts";
 import type { PaneContext, StepContent } from "../../context.ts";
 import { fieldsView } from "../fields.ts";
 import { findingsView, isGrave, type Mending, mendingOf } from "../findings.ts";
@@ -20,9 +21,14 @@ export function packageStep(section: PackageSection, picture: SectionPicture): S
   const fields = fieldsOf(id);
   return {
     view: (context) =>
-      html`${verdictsOfStepView(context, id)} ${fieldsView(context, fields)}
-        ${elsewhere === undefined ? nothing : html`<p class="hint">${spelt(elsewhere, context.state.duty.unitSet)}</p>`}
-        ${answerView(context, section, picture)}
+      html`${verdictsOfStepView(context, id)}
+        <div class=${context.state.column === undefined ? "stacked" : "columns"}>
+          <div class="inputs">
+            ${fieldsView(context, fields)}
+            ${elsewhere === undefined ? nothing : html`<p class="hint">${spelt(elsewhere, context.state.duty.unitSet)}</p>`}
+          </div>
+          <div class="answers">${answerView(inColumn(context), section, picture)}</div>
+        </div>
         <p class="hint">${spelt(caution, context.state.duty.unitSet)} Local codes and licensed practice govern.</p>`,
   };
 }
