@@ -350,7 +350,7 @@ describe("the verdict on NPSH", () => {
     ];
     expect(judged(dutyWith({}, rows), "npsh")[0]?.text).toMatch(/^Open: .*NPSH required not stated/);
     const oil = judged(suction("5 ft", { liquid: "SG 0.9, 1 cP" }), "npsh")[0];
-    expect([oil?.state, oil?.text]).toEqual(["open", expect.stringMatching(/vapour pressure/)]);
+    expect([oil?.state, oil?.text]).toEqual(["open", expect.stringMatching(/vapor pressure/)]);
   });
 
   it("doubts a suction specific speed above 11 000", () => {
