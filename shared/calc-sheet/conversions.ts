@@ -7,12 +7,13 @@ import { type Quantity, UNIT_SETS, type UnitSetName } from "../../src/basis/quan
 import { constant, type Expression, product, ratio } from "./expression.ts";
 
 // Figures between units, each made of numbers that are known by sight, so that a formula shows them and not what they come
-// to: 9.80665 m/s², 0.3048 m in a foot, 0.0254 in an inch, 0.45359237 kg in a pound, 231 in³ in a US gallon (NIST SP 811),
+// to: 9.80665 m/s², 0.3048 m in a foot, 0.0254 in an inch, 0.45359237 kg in a pound, 231 in³ in a US gallon, 3386.389 Pa in an inch of mercury (NIST SP 811),
 // 998.2 kg/m³ of water for SG, π, and 12, 60, 144, 550, 1728 and powers of ten.
 const FOOT = 0.3048;
 const INCH = 0.0254;
 const POUND = 0.45359237;
 const GALLON = 231;
+const INCH_OF_MERCURY = 3386.389;
 const WATER = SPECIFIC_GRAVITY_REFERENCE;
 
 function of(...factors: readonly number[]): Expression {
@@ -58,6 +59,20 @@ export function densityOfWater(units: UnitSetName): Expression {
 export function atmosphere(units: UnitSetName): Expression {
   return converted(STANDARD_ATMOSPHERE, "gaugePressure", units);
 }
+
+/** What a pressure below the air is as a vacuum: psi as inHg, kPa and bar as mbar. */
+export function asVacuum(pressure: Expression, units: UnitSetName): Expression {
+  return product(pressure, made(VACUUM, units));
+}
+
+const VACUUM: Made = {
+  US: [
+    [POUND, GRAVITY],
+    [INCH, INCH, INCH_OF_MERCURY],
+  ],
+  SI: [[10]],
+  METRIC: [[1000]],
+};
 
 /** Head of a pressure in a liquid of this density: p/(ρ g). */
 export function headOf(pressure: Expression, density: Expression, units: UnitSetName): Expression {

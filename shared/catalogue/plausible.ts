@@ -19,6 +19,7 @@ const GREATEST: Readonly<Record<Quantity, readonly [size: number, unit: UnitSymb
   gaugePressure: [10_000, "bar"],
   absolutePressure: [10_000, "bar"],
   pressureDifference: [10_000, "bar"],
+  vacuum: [10_000, "bar"],
   stress: [1_000_000, "MPa"],
   // Waves of pressure run at some 1,400 m/s.
   velocity: [10_000, "m/s"],

@@ -55,6 +55,9 @@ const DIGITS: Readonly<Record<string, Digits>> = {
   bar: { under: [[1, 2]], above: 1 },
   "bar(g)": { vacuum: 2, under: [[1, 2]], above: 1 },
   "bar(a)": { under: [[10, 3]], above: 1 },
+  // A vacuum: 25.5 inHg, 864 mbar.
+  inHg: TENTHS,
+  mbar: WHOLE,
   ksi: TENTHS,
   MPa: TENTHS,
   "ft/s": TENTHS,

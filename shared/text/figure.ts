@@ -27,7 +27,7 @@ export function saidApart(unit: string, one: number, other: number): readonly [s
   return [said(one, decimals(one)), said(other, decimals(other))];
 }
 
-/** Several figures in one sentence, told apart where they differ. */
+/** Several figures in one sentence, told apart where they differ, the greater as the greater. */
 export function sayingApart(unit: string, values: readonly number[]): (value: number) => string {
   const decimals = decimalsApart(unit, values);
   return (value) => said(value, decimals(value));
@@ -59,7 +59,11 @@ function decimalsApart(unit: string, values: readonly number[]): (value: number)
     values.every((one, i) =>
       values
         .slice(i + 1)
-        .every((other) => isOne(one, other) || shownValue(one, decimals(one)) !== shownValue(other, decimals(other))),
+        .every(
+          (other) =>
+            isOne(one, other) ||
+            Math.sign(shownValue(one, decimals(one)) - shownValue(other, decimals(other))) === Math.sign(one - other),
+        ),
     );
   while (more < MOST_DECIMALS && !isTold()) more += 1;
   return decimals;

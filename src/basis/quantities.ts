@@ -29,6 +29,8 @@ export const QUANTITIES = {
   gaugePressure: { dimension: "pressure", US: "psi", SI: "kPa", METRIC: "bar", zero: "gauge" },
   absolutePressure: { dimension: "pressure", US: "psi", SI: "kPa", METRIC: "bar", zero: "absolute" },
   pressureDifference: { dimension: "pressure", US: "psi", SI: "kPa", METRIC: "bar" },
+  /** Below the air around it: an amount of its own, without a sign. */
+  vacuum: { dimension: "pressure", US: "inHg", SI: "mbar", METRIC: "mbar" },
   stress: { dimension: "pressure", US: "ksi", SI: "MPa", METRIC: "MPa" },
   velocity: { dimension: "velocity", US: "ft/s", SI: "m/s", METRIC: "m/s" },
   temperature: { dimension: "temperature", US: "°F", SI: "°C", METRIC: "°C" },

@@ -147,7 +147,7 @@ export function nozzlePressures(input: NozzlePressuresInput): Result<readonly No
   for (const [i, pump] of pumps.entries()) {
     if (previous !== undefined) arriving -= weight * (pump.elevation - previous.elevation + pump.lineLoss);
     if (arriving < 0) {
-      const found = amount("gaugePressure", arriving);
+      const found = amount("vacuum", -arriving);
       const subject = `suction of ${pump.name}`;
       findings.push({ code: "suction-vacuum-as-zero", kind: "check", subject, found, cites: VACUUM_RULE });
       arriving = 0;

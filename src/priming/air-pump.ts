@@ -1,5 +1,7 @@
 import type { Citation } from "../basis/citation.ts";
 import { STANDARD_ATMOSPHERE } from "../basis/constants.ts";
+import type { Amount } from "../basis/quantities.ts";
+import { amount } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
 import { DIAPHRAGM_AIR_PUMP } from "../tables/suction-air-pumps.ts";
 
@@ -25,6 +27,11 @@ export const DEFAULT_BLANK_OFF = absolute(DIAPHRAGM_AIR_PUMP.leastBlankOff);
 
 /** Blank-off at the better end of practice, Pa absolute at sea level: 27 inHg of vacuum. */
 export const BETTER_BLANK_OFF = absolute(DIAPHRAGM_AIR_PUMP.greatestBlankOff);
+
+/** A blank-off as the trade tells it: the vacuum it is at sea level. */
+export function blankOffVacuum(blankOff: number): Amount {
+  return amount("vacuum", STANDARD_ATMOSPHERE - blankOff);
+}
 
 export const BLANK_OFF_CHOICE: Citation = {
   source: "house",

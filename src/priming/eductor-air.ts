@@ -1,10 +1,10 @@
 import type { Citation } from "../basis/citation.ts";
 import { STANDARD_ATMOSPHERE } from "../basis/constants.ts";
-import { checkInputs, type Method } from "../basis/method.ts";
-import { amount, andThen, type Finding, type Result, succeed } from "../basis/result.ts";
+import { checkInputs, type Method, outOfRange } from "../basis/method.ts";
+import { amount, andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import { unitOf } from "../basis/units.ts";
 import { AIR_EDUCTOR } from "../tables/suction-air-pumps.ts";
-import { motiveAir } from "./eductor.ts";
+import { leastMotivePressure, motiveAir } from "./eductor.ts";
 
 export interface EductorAirInput {
   /** Bore of the motive nozzle, m. */
@@ -84,6 +84,11 @@ const INCH_OF_MERCURY = unitOf("inHg").factor;
 export function eductorAir(input: EductorAirInput): Result<EductorAir> {
   const { nozzleBore, motivePressure, airTemperature, atmosphericPressure } = input;
   return andThen(checkInputs(eductorAirMethod, input), () => {
+    // Told as a gauge shows it, as it was stated.
+    const least = leastMotivePressure(atmosphericPressure) - atmosphericPressure;
+    if (motivePressure < least) {
+      return fail([outOfRange("motive pressure", "gaugePressure", motivePressure, "at least", least)]);
+    }
     const mass = motiveAir({
       nozzleDiameter: nozzleBore,
       motivePressure: motivePressure + atmosphericPressure,

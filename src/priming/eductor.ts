@@ -30,6 +30,11 @@ const CHOKED = Math.sqrt(HEAT_RATIO / GAS_CONSTANT) * (2 / (HEAT_RATIO + 1)) ** 
 /** Least ratio of motive to back pressure at which a nozzle is choked: ((γ+1)/2)^(γ/(γ−1)) = 1.893. */
 const CHOKING_RATIO = ((HEAT_RATIO + 1) / 2) ** 3.5;
 
+/** The motive pressure that chokes the nozzle, absolute as the back pressure is, Pa. */
+export function leastMotivePressure(backPressure: number): number {
+  return CHOKING_RATIO * backPressure;
+}
+
 /**
  * Air a motive nozzle takes, kg/s.
  * Formula: m = 0.04042 A p₀/√T₀
@@ -39,7 +44,7 @@ const CHOKING_RATIO = ((HEAT_RATIO + 1) / 2) ** 3.5;
 export function motiveAir(input: EductorInput): Result<number> {
   return andThen(checkInputs(eductorMethod, input), () => {
     const { nozzleDiameter, motivePressure, motiveTemperature, backPressure } = input;
-    const least = CHOKING_RATIO * backPressure;
+    const least = leastMotivePressure(backPressure);
     if (motivePressure < least) {
       return fail([outOfRange("motive pressure", "absolutePressure", motivePressure, "at least", least)]);
     }

@@ -6,7 +6,7 @@ import { greatestOf } from "../numeric/extremes.ts";
 import type { Line } from "../pipework/line.ts";
 import { liftRemarks } from "../suction/suction-practice.ts";
 import { layFlatCollapse } from "../suction/suction-state.ts";
-import { BETTER_BLANK_OFF, BLANK_OFF_CHOICE, DEFAULT_BLANK_OFF } from "./air-pump.ts";
+import { BETTER_BLANK_OFF, BLANK_OFF_CHOICE, blankOffVacuum, DEFAULT_BLANK_OFF } from "./air-pump.ts";
 import type { StatedAirPump } from "./described-air-pump.ts";
 import { type PrimeCoursePoint, primeCourse } from "./prime-course.ts";
 import { COLD_VAPOUR_PRESSURE, type PrimeTime, type PrimeTimeInput, primeTime } from "./prime-time.ts";
@@ -59,7 +59,7 @@ function alongLine<T>(input: LinePrimingInput, work: (front: PrimeTimeInput) => 
     return fail([{ code: "flooded-no-priming", kind: "error", subject: "suction lift", found }]);
   }
   const vacuum = liquid.density * STANDARD_GRAVITY * suctionLift;
-  const collapse = suctionLift > 0 ? layFlatCollapse(suctionLine, -vacuum) : undefined;
+  const collapse = suctionLift > 0 ? layFlatCollapse(suctionLine, vacuum) : undefined;
   if (collapse !== undefined) return fail([collapse]);
 
   return andThen(verticalFirst(suctionLine, suctionLift, pumps), (runs) => {
@@ -101,9 +101,9 @@ function blankOffAssumed(better: Result<PrimeTime>): Finding {
     code: "blank-off-assumed",
     kind: "assumed",
     subject: "air pump",
-    found: amount("absolutePressure", DEFAULT_BLANK_OFF),
+    found: blankOffVacuum(DEFAULT_BLANK_OFF),
     facts: {
-      better: amount("absolutePressure", BETTER_BLANK_OFF),
+      better: blankOffVacuum(BETTER_BLANK_OFF),
       ...(better.ok ? { time: amount("duration", better.value.total) } : {}),
     },
     cites: BLANK_OFF_CHOICE,

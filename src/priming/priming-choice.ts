@@ -10,7 +10,7 @@ import type { Line } from "../pipework/line.ts";
 import { HOT_VAPOUR_PRESSURE } from "../suction/suction-practice.ts";
 import { layFlatCollapse, vapourPressureMissing } from "../suction/suction-state.ts";
 import { AIR_EDUCTOR, DIAPHRAGM_AIR_PUMP } from "../tables/suction-air-pumps.ts";
-import { type AirPump, BETTER_BLANK_OFF, DEFAULT_BLANK_OFF, USUAL_AIR_PUMP } from "./air-pump.ts";
+import { type AirPump, BETTER_BLANK_OFF, blankOffVacuum, DEFAULT_BLANK_OFF, USUAL_AIR_PUMP } from "./air-pump.ts";
 import type { StatedAirPump } from "./described-air-pump.ts";
 import { type EductorAirInput, eductorAir } from "./eductor-air.ts";
 import { primeTime } from "./prime-time.ts";
@@ -130,7 +130,7 @@ export function primingChoice(input: PrimingChoiceInput): Result<readonly Primin
   if (suctionLift < 0) return succeed(floodedOptions(-suctionLift));
 
   const vacuum = density * STANDARD_GRAVITY * suctionLift;
-  const collapse = suctionLift > 0 ? layFlatCollapse(suctionLine, -vacuum) : undefined;
+  const collapse = suctionLift > 0 ? layFlatCollapse(suctionLine, vacuum) : undefined;
   if (collapse !== undefined) return fail([collapse]);
   const site = { atmosphericPressure, density, vapourPressure };
   const airPump = airPumpOf(input.airPump);
@@ -311,8 +311,8 @@ function largerAirPump(time: number, { freeAir }: AirPump): Finding {
 }
 
 function blankOffVaries({ blankOff }: AirPump): Finding {
-  const facts = { better: amount("absolutePressure", BETTER_BLANK_OFF) };
-  return remark({ code: "prime-blank-off-varies", found: amount("absolutePressure", blankOff), facts });
+  const facts = { better: blankOffVacuum(BETTER_BLANK_OFF) };
+  return remark({ code: "prime-blank-off-varies", found: blankOffVacuum(blankOff), facts });
 }
 
 function selfPriming(situation: Situation): PrimingOption {

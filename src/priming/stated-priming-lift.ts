@@ -2,7 +2,7 @@ import { amount, andThen, type Finding, fail, type Result, succeed } from "../ba
 import type { LiquidState } from "../liquid/liquid.ts";
 import { hotRemarks } from "../suction/suction-practice.ts";
 import { vapourPressureMissing } from "../suction/suction-state.ts";
-import { BETTER_BLANK_OFF, BLANK_OFF_CHOICE, DEFAULT_BLANK_OFF } from "./air-pump.ts";
+import { BETTER_BLANK_OFF, BLANK_OFF_CHOICE, blankOffVacuum, DEFAULT_BLANK_OFF } from "./air-pump.ts";
 import type { StatedAirPump } from "./described-air-pump.ts";
 import { type PrimingLift, primingLift } from "./priming-lift.ts";
 
@@ -50,9 +50,9 @@ function blankOffAssumed(better: Result<PrimingLift>): Finding {
     code: "priming-lift-blank-off-assumed",
     kind: "assumed",
     subject: "air pump",
-    found: amount("absolutePressure", DEFAULT_BLANK_OFF),
+    found: blankOffVacuum(DEFAULT_BLANK_OFF),
     facts: {
-      better: amount("absolutePressure", BETTER_BLANK_OFF),
+      better: blankOffVacuum(BETTER_BLANK_OFF),
       // A leak that the poorer pump outdraws the better one does too.
       lift: amount("head", better.ok ? better.value.byBlankOff : 0),
     },

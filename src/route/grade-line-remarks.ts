@@ -74,7 +74,7 @@ function vacuumRemarks({ route, liquid }: GradeLineInput, points: readonly Grade
       kind: "limit",
       subject,
       given: layFlatAt(route, points.indexOf(collapsed)) as string,
-      found: amount("gaugePressure", collapsed.leastPressure),
+      found: amount("vacuum", -collapsed.leastPressure),
       facts: at(collapsed),
       cites: LAY_FLAT_PRACTICE,
     });

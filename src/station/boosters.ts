@@ -139,8 +139,11 @@ export function boosterPressures(input: BoostersInput): Result<readonly BoosterP
 
 function inletRemarks({ inletPressure }: BoosterPressures, of: PlacedPump): readonly Finding[] {
   if (inletPressure >= LEAST_BOOSTER_INLET * (1 - 1e-9)) return [];
-  const code = inletPressure < 0 ? "booster-below-atmosphere" : "booster-inlet-low";
-  const found = amount("gaugePressure", inletPressure);
   const limit = { quantity: "gaugePressure", value: LEAST_BOOSTER_INLET, side: "at least" } as const;
-  return [ofPump({ code, kind: "limit", subject: "booster", found, limit, cites: MARGIN }, of)];
+  const facts = { kind: "limit", subject: "booster", limit, cites: MARGIN } as const;
+  return [
+    inletPressure < 0
+      ? ofPump({ ...facts, code: "booster-below-atmosphere", found: amount("vacuum", -inletPressure) }, of)
+      : ofPump({ ...facts, code: "booster-inlet-low", found: amount("gaugePressure", inletPressure) }, of),
+  ];
 }

@@ -71,7 +71,7 @@ export function greatestSuctionLift(input: GreatestSuctionLiftInput): Result<num
     const inletVelocityHead = last === undefined ? 0 : velocityHead(flowIn(last, flow), last.pipe.bore);
     const inletPressure = vapourPressure + weight * (npshRequired + npshMargin - inletVelocityHead);
     if (inletPressure < atmosphericPressure) {
-      const collapses = layFlatCollapse(suctionLine, inletPressure - atmosphericPressure);
+      const collapses = layFlatCollapse(suctionLine, atmosphericPressure - inletPressure);
       if (collapses !== undefined) return fail([collapses]);
     }
     return succeed(lift, [

@@ -80,7 +80,7 @@ function figuresIn(input: SuctionStateInput): Result<SuctionState> {
         const inletPressure =
           absoluteSurface - density * STANDARD_GRAVITY * (suctionLift + suctionLoss + inletVelocityHead);
         if (inletPressure < atmosphericPressure) {
-          const collapses = layFlatCollapse(suctionLine, inletPressure - atmosphericPressure);
+          const collapses = layFlatCollapse(suctionLine, atmosphericPressure - inletPressure);
           if (collapses !== undefined) return fail([collapses]);
         }
         return succeed({ npshAvailable: available, suctionLoss, inletPressure });
@@ -109,11 +109,11 @@ export function vapourPressureMissing(): Finding {
   return { code: "vapour-pressure-missing", kind: "error", subject: "liquid" };
 }
 
-/** The refusal of lay-flat hose in a suction line whose inlet is at this gauge pressure, Pa. */
-export function layFlatCollapse(line: Line, gaugePressure: number): Finding | undefined {
+/** The refusal of lay-flat hose in a suction line under this vacuum, Pa. */
+export function layFlatCollapse(line: Line, vacuum: number): Finding | undefined {
   const layFlat = layFlatIn(line);
   if (layFlat === undefined) return undefined;
-  const found = amount("gaugePressure", gaugePressure);
+  const found = amount("vacuum", vacuum);
   return {
     code: "suction-lay-flat-collapses",
     kind: "error",

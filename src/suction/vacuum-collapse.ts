@@ -22,11 +22,11 @@ function hoseRemark(subject: string, pipes: readonly PipeUnderVacuum[]): readonl
   );
   if (beyond === undefined) return [];
   const limit = {
-    quantity: "pressureDifference",
+    quantity: "vacuum",
     value: beyond.pipe.make?.standsVacuum ?? 0,
     side: "at most",
   } as const;
-  const found = amount("pressureDifference", beyond.vacuum);
+  const found = amount("vacuum", beyond.vacuum);
   const given = beyond.pipe.name;
   return [{ code: "hose-beyond-vacuum", kind: "check", subject, given, found, limit, cites: USUAL_RATINGS }];
 }
@@ -55,9 +55,9 @@ export function vacuumRemarks(subject: string, pipes: readonly PipeUnderVacuum[]
         kind: vacuum > atBest ? "limit" : "check",
         subject,
         given: pipe.name,
-        found: amount("pressureDifference", vacuum),
-        limit: { quantity: "pressureDifference", value: pressure, side: "at most" },
-        facts: { atBest: amount("pressureDifference", atBest), ...(chainage && { chainage }) },
+        found: amount("vacuum", vacuum),
+        limit: { quantity: "vacuum", value: pressure, side: "at most" },
+        facts: { atBest: amount("vacuum", atBest), ...(chainage && { chainage }) },
         cites: pipeCollapseMethod.cites[0],
       },
     };

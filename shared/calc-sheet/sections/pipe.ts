@@ -1,7 +1,7 @@
 import { VELOCITY } from "../../catalogue/entries/pipe-and-friction.ts";
 import { LINESURGE } from "../../catalogue/entries/pipe-rating.ts";
 import type { Duty } from "../../duty/duty.ts";
-import { dynamicPressure, pressureOf } from "../conversions.ts";
+import { asVacuum, dynamicPressure, pressureOf } from "../conversions.ts";
 import {
   callOf,
   cell,
@@ -54,8 +54,8 @@ import { stated } from "./stated-input.ts";
 export const PIPE = handles({
   worstRun: null,
   worstPressure: "percent",
-  suctionVacuum: "pressureDifference",
-  vacuumRunning: "pressureDifference",
+  suctionVacuum: "vacuum",
+  vacuumRunning: "vacuum",
   surgeRun: null,
   surgePressure: "pressureDifference",
   surgeShare: "percent",
@@ -203,16 +203,16 @@ function levelled(duty: Duty): readonly PlanItem[] {
             columns: [
               { key: "hanging", label: "at rest", quantity: "gaugePressure" },
               { key: "leastWithSurge", label: "with surge", quantity: "gaugePressure" },
-              { key: "lasting", label: "lasting", quantity: "pressureDifference" },
-              { key: "passing", label: "half an hour", quantity: "pressureDifference" },
+              { key: "lasting", label: "lasting", quantity: "vacuum" },
+              { key: "passing", label: "half an hour", quantity: "vacuum" },
             ],
             rows: known.map((run) => ({
               label: run.place,
               cells: [
                 worstPressure(duty, run, "hanging"),
                 worstPressure(duty, run, "leastWithSurge"),
-                part(collapseOf(run), "pressure"),
-                part(shortCollapseOf(run), "pressure"),
+                asVacuum(part(collapseOf(run), "pressure"), duty.unitSet),
+                asVacuum(part(shortCollapseOf(run), "pressure"), duty.unitSet),
               ],
             })),
           } as const,
@@ -234,7 +234,7 @@ function vacuumAt(one: DutyState, duty: Duty, flow: Expression): Expression {
     pressureOf(sum(npshAvailableIn(one, flow), vapourHead), density, duty.unitSet),
     dynamicPressure(density, velocity, duty.unitSet),
   );
-  return greatest(constant(0), difference(atmosphere, inlet));
+  return asVacuum(greatest(constant(0), difference(atmosphere, inlet)), duty.unitSet);
 }
 
 /** The same at the flow that the pumps run to. */
@@ -243,7 +243,7 @@ export function suctionVacuumIn(one: DutyState, duty: Duty): Expression {
 }
 
 /** Vacuum in the suction line in each case. */
-const VACUUMS = tableOf("caseVacuums", { vacuum: "pressureDifference" });
+const VACUUMS = tableOf("caseVacuums", { vacuum: "vacuum" });
 
 function caseVacuums(duty: Duty): readonly PlanItem[] {
   const states = caseStatesOf(duty);
@@ -280,13 +280,17 @@ function vacuum(duty: Duty): readonly PlanItem[] {
             key: "suctionCollapse",
             heading: "run; vacuum at which it buckles, 3 % out of round, for the time the vacuum lasts",
             columns: [
-              { key: "pressure", label: "collapse", quantity: "pressureDifference" },
-              { key: "atBest", label: "at best", quantity: "pressureDifference" },
+              { key: "pressure", label: "collapse", quantity: "vacuum" },
+              { key: "atBest", label: "at best", quantity: "vacuum" },
               { key: "assumed", label: "assumed" },
             ],
             rows: known.map((run) => ({
               label: run.place,
-              cells: (["pressure", "atBest", "assumed"] as const).map((column) => part(collapseOf(run), column)),
+              cells: [
+                asVacuum(part(collapseOf(run), "pressure"), duty.unitSet),
+                asVacuum(part(collapseOf(run), "atBest"), duty.unitSet),
+                part(collapseOf(run), "assumed"),
+              ],
             })),
           } as const,
         ]),

@@ -3,6 +3,7 @@ import { PRIMETIME, PRIMINGMETHODS } from "../../catalogue/entries/priming.ts";
 import { EDUCTORAIR, PRIMECURVE } from "../../catalogue/entries/priming-devices.ts";
 import { type Duty, isGiven, isLifted } from "../../duty/duty.ts";
 import { fieldsOf } from "../../duty/fields.ts";
+import { asVacuum } from "../conversions.ts";
 import { callOf, constant, type Expression, handles, ifAtLeast, ifText, part, range, spillOf } from "../expression.ts";
 import { FIELD, LIQUID } from "../field-handles.ts";
 import type { PackageSection } from "../package-section.ts";
@@ -24,7 +25,7 @@ export const PRIMING = handles({
   eductorPowerMost: "power",
   airDrawnLeast: "freeAirFlow",
   airDrawnMost: "freeAirFlow",
-  eductorVacuum: "pressureDifference",
+  eductorVacuum: "vacuum",
   eductorNotes: null,
   primeTimeNotes: null,
 });
@@ -161,7 +162,6 @@ const EDUCTOR_FIGURES = [
   [PRIMING.eductorPowerMost, "Compressor power, to", "mostPower", "Common practice: 4 ft³/min a horsepower."],
   [PRIMING.airDrawnLeast, "Air drawn, from", "leastDrawn", "Common practice: 0.2 of the motive air."],
   [PRIMING.airDrawnMost, "Air drawn, to", "mostDrawn", "Common practice: 0.5 of it, at 10 to 20 inHg."],
-  [PRIMING.eductorVacuum, "Vacuum reached", "leastVacuum", "Common practice: 25 inHg at sea level."],
 ] as const;
 
 /** Compressed air for an eductor; nothing until nozzle and pressure are both stated. */
@@ -176,6 +176,12 @@ function eductor(duty: Duty): readonly PlanItem[] {
     ...stated(duty, "eductorNozzle", "motivePressure"),
     spill(EDUCTOR, "Eductor", call),
     ...EDUCTOR_FIGURES.map(([of, label, from, how, main]) => figure(of, label, part(EDUCTOR, from), how, main)),
+    figure(
+      PRIMING.eductorVacuum,
+      "Vacuum reached",
+      asVacuum(part(EDUCTOR, "leastVacuum"), duty.unitSet),
+      "Common practice: 25 inHg at sea level.",
+    ),
     remark(PRIMING.eductorNotes, "Eductor", call),
   ];
 }

@@ -26,7 +26,7 @@ export const ROUTE = handles({
   runsOut: "volume",
   runsBack: "volume",
   standingLevel: "elevation",
-  hangingVacuum: "pressureDifference",
+  hangingVacuum: "vacuum",
   gradeNotes: null,
   siphonNotes: null,
   fillNotes: null,

@@ -4,7 +4,7 @@ import { GRADELINE } from "../../catalogue/entries/grade-line.ts";
 import { AIRVALVES, DRAINDOWN, FILLHEAD, FILLTIME } from "../../catalogue/entries/route.ts";
 import { type Duty, type DutyPump, isLifted } from "../../duty/duty.ts";
 import { stateAsPumped } from "../../duty/slurry.ts";
-import { flowThrough, headOf } from "../conversions.ts";
+import { asVacuum, flowThrough, headOf } from "../conversions.ts";
 import {
   type Call,
   callOf,
@@ -248,15 +248,18 @@ function stopping({ unitSet }: Duty): readonly PlanItem[] {
     figure(
       ROUTE.hangingVacuum,
       "Vacuum at the highest place after a stop",
-      greatest(
-        constant(0),
-        least(
-          ratio(
-            difference(ROUTE.standingLevel, FIELD.deliveryLevel),
-            headOf(constant(1), LIQUID_FIGURES.density, unitSet),
+      asVacuum(
+        greatest(
+          constant(0),
+          least(
+            ratio(
+              difference(ROUTE.standingLevel, FIELD.deliveryLevel),
+              headOf(constant(1), LIQUID_FIGURES.density, unitSet),
+            ),
+            LIQUID_FIGURES.atmosphere,
           ),
-          LIQUID_FIGURES.atmosphere,
         ),
+        unitSet,
       ),
       "Where no valve lets air in: what hangs on the outlet.",
     ),

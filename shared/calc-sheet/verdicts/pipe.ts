@@ -4,6 +4,7 @@ import { ratingCitation } from "../../../src/pressure/pipe-rating.ts";
 import { USUAL_RATINGS } from "../../../src/pressure/usual-rating.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { FIELDS } from "../../duty/fields.ts";
+import { asVacuum } from "../conversions.ts";
 import {
   cell,
   constant,
@@ -165,14 +166,14 @@ function pressureIn(duty: Duty, run: PipeRun, row: number): readonly Criterion[]
 /** What is below the air at the higher end of a run: running and standing for long, hanging or in a surge for a while. */
 function alongTheRoute(duty: Duty, run: PipeRun): readonly Criterion[] {
   const vacuum = (of: "least" | "hanging" | "leastWithSurge"): Expression =>
-    greatest(constant(0), difference(constant(0), worstPressure(duty, run, of)));
+    asVacuum(greatest(constant(0), difference(constant(0), worstPressure(duty, run, of))), duty.unitSet);
   const lasting = vacuumIn(duty, run, vacuum("least"), said("running full, at its highest end", duty, run, "least"));
   if (!isCollapseKnown(duty, run)) return lasting;
   const facts = {
     of: "pipe",
     what: join(constant("vacuum in "), nameOfRun(run)),
-    limit: ratio(part(shortCollapseOf(run), "pressure"), FIELD.passingVacuum),
-    quantity: "pressureDifference",
+    limit: ratio(asVacuum(part(shortCollapseOf(run), "pressure"), duty.unitSet), FIELD.passingVacuum),
+    quantity: "vacuum",
     mustBe: "at most",
     broken: "check",
     cites: PASSING_PRACTICE,
@@ -211,7 +212,7 @@ function vacuumIn(duty: Duty, run: PipeRun, found: Expression, when: string | Ex
     of: "pipe",
     found,
     when,
-    quantity: "pressureDifference",
+    quantity: "vacuum",
     mustBe: "at most",
   } as const;
   const what = join(constant("vacuum in "), nameOfRun(run));
@@ -222,12 +223,14 @@ function vacuumIn(duty: Duty, run: PipeRun, found: Expression, when: string | Ex
   }
   if (!isCollapseKnown(duty, run)) return [];
   const collapse = collapseOf(run);
+  const buckles = asVacuum(part(collapse, "pressure"), duty.unitSet);
+  const atBest = asVacuum(part(collapse, "atBest"), duty.unitSet);
   const [cites, , factor] = pipeCollapseMethod.cites;
   return [
     limitOf({
       ...facts,
       what,
-      limit: limitFor(found, part(collapse, "pressure"), part(collapse, "atBest")),
+      limit: limitFor(found, buckles, atBest),
       broken: "fail",
       why: "beyond it the pipe buckles",
       cites,
@@ -235,7 +238,7 @@ function vacuumIn(duty: Duty, run: PipeRun, found: Expression, when: string | Ex
     limitOf({
       ...facts,
       what,
-      limit: part(collapse, "pressure"),
+      limit: buckles,
       broken: "check",
       assumed: part(collapse, "assumed"),
       cites,
@@ -243,7 +246,7 @@ function vacuumIn(duty: Duty, run: PipeRun, found: Expression, when: string | Ex
     limitOf({
       ...facts,
       what,
-      limit: ratio(part(collapse, "pressure"), FIELD.lastingVacuum),
+      limit: ratio(buckles, FIELD.lastingVacuum),
       broken: "check",
       why: join(
         constant(run.line === "suctionLine" ? "a suction line is to stand " : "a lasting vacuum requires "),

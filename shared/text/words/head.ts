@@ -42,7 +42,7 @@ export const headWords: WordsOf<keyof HeadFindings> = {
   "column-separation": (f, say) =>
     `at chainage ${say.amount(f.facts.chainage)} the absolute pressure comes to ${say.amount(f.found)}, at or below the vapour pressure of ${say.amount(f.limit)}: the column separates, these results are invalid there, and the pump must be given the head to that summit`,
   "lay-flat-under-vacuum": (f, say) =>
-    `at chainage ${say.amount(f.facts.chainage)} the pressure in “${f.given}” comes to ${say.amount(f.found)}: the hose collapses`,
+    `at chainage ${say.amount(f.facts.chainage)} “${f.given}” stands under a vacuum of ${say.amount(f.found)}: the hose collapses`,
   "air-release": (f, say) =>
     `at chainage ${say.amount(f.facts.chainage)} the absolute pressure comes to ${say.amount(f.found)}, below ${say.amount(f.limit)}: air comes out of solution and the siphon must not be counted on`,
   "siphon-too-high": (f, say) =>

@@ -71,7 +71,7 @@ export const pressureWords: WordsOf<keyof PressureFindings> = {
   "head-tolerance-of-grade": (f, say) =>
     `${f.subject} of grade ${f.given} is ${say.amount(f.found)} above the guaranteed head`,
   "suction-vacuum-as-zero": (f, say) =>
-    `${f.subject} is below atmosphere, ${say.amount(f.found)}; it is taken as 0 for the maximum pressure`,
+    `${f.subject} is under a vacuum of ${say.amount(f.found)}; the pressure there is taken as 0 for the maximum pressure`,
   "column-ends-below": (f) =>
     `the standing level lies below ${f.subject}: no column stands on it when the pumps stop, and 0 is taken`,
   "part-out-of-place": (f) =>

@@ -27,7 +27,7 @@ export const primingWords: WordsOf<keyof PrimingFindings> = {
   "priming-profile-assumed": () =>
     "the lift is taken as gained straight up from the liquid and the rest of the line as level, the longest time of any line without a high point; a high point keeps air and must be vented",
   "blank-off-assumed": (f, say) =>
-    `no blank-off was stated for the ${f.subject}: ${say.amount(f.found)} at sea level is taken, and no leak unless stated; ${
+    `no blank-off was stated for the ${f.subject}: a vacuum of ${say.amount(f.found)} at sea level is taken, and no leak unless stated; ${
       f.facts.time === undefined
         ? `at ${say.amount(f.facts.better)}, the better end of practice, it never primes either`
         : `at ${say.amount(f.facts.better)}, the better end of practice, it takes ${say.amount(f.facts.time)}`
@@ -40,7 +40,7 @@ export const primingWords: WordsOf<keyof PrimingFindings> = {
   "priming-npsh-not-judged": (f, say) =>
     `a pump that primes may still lack NPSH: priming reaches ${say.amount(f.found)} here, and the maximum lift by NPSH at the flow (MAXLIFT) holds as well, whichever is less`,
   "priming-lift-blank-off-assumed": (f, say) =>
-    `no blank-off was stated for the ${f.subject}: ${say.amount(f.found)} at sea level is taken, and no leak unless stated; at ${say.amount(f.facts.better)}, the better end of practice, it holds the liquid to ${say.amount(f.facts.lift)}`,
+    `no blank-off was stated for the ${f.subject}: a vacuum of ${say.amount(f.found)} at sea level is taken, and no leak unless stated; at ${say.amount(f.facts.better)}, the better end of practice, it holds the liquid to ${say.amount(f.facts.lift)}`,
   "priming-lift-negative": (f, say) =>
     `the pump must stand at least ${say.amount(f.found)} below the liquid: no lift is left by ${f.facts.rule}`,
   "eductor-by-practice": (f) =>
@@ -86,7 +86,7 @@ export const primingWords: WordsOf<keyof PrimingFindings> = {
     "float valve and check valve need upkeep, and mist leaves with the air; every suction joint must be tight (20 inHg held shut, less than 1 inHg lost a minute)",
   "prime-float-stringy": () => "stringy solids hang in the float valve: inspect it often",
   "prime-blank-off-varies": (f, say) =>
-    `the time is for a blank-off of ${say.amount(f.found)} at sea level; units of ${say.amount(f.facts.better)} are quicker`,
+    `the time is for a blank-off at a vacuum of ${say.amount(f.found)}, at sea level; units of ${say.amount(f.facts.better)} are quicker`,
   "prime-hazardous-area": () => "in a hazardous area no engine or motor without its rating: eductor or flooded suction",
   "prime-self-short-line": (f, say) =>
     `the line of ${say.amount(f.found)} is short enough (below ${say.amount(f.limit)}) to prime by the liquid kept in the casing`,

@@ -120,7 +120,7 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
   "booster-inlet-low": (f, say) =>
     `the ${f.subject} has ${say.amount(f.found)} at its inlet, less than the ${say.amount(f.limit)} to keep there: place it lower or nearer, or let the pump before it give more`,
   "booster-below-atmosphere": (f, say) =>
-    `the ${f.subject} has ${say.amount(f.found)} at its inlet, a vacuum: air is drawn in at joints, hose may collapse, and it must be primed; place it lower or nearer, and keep ${say.amount(f.limit)} there`,
+    `the ${f.subject} has a vacuum of ${say.amount(f.found)} at its inlet: air is drawn in at joints, hose may collapse, and it must be primed; place it lower or nearer, and keep ${say.amount(f.limit)} there`,
   "station-not-reached": (f, say) =>
     `all ${f.subject} could run together at ${say.amount(f.facts.flow)} and ${say.amount(f.facts.head)}, but starting one after the other does not reach it: start the last against a closed discharge valve and open that slowly`,
   "station-order-matters": (f, say) =>

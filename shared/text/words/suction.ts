@@ -15,7 +15,7 @@ export const suctionWords: WordsOf<keyof SuctionFindings> = {
   "inlet-pressure-low": (f, say) =>
     `the pressure at the pump inlet is ${say.amount(f.found)}, below ${say.amount(f.limit)}: air may come out of solution and reduce the head before the liquid boils and the pump cavitates`,
   "suction-lay-flat-collapses": (f, say) =>
-    `${f.subject} holds “${f.given}”, which collapses at the ${say.amount(f.found)} that the pump inlet comes to; use suction hose or pipe`,
+    `${f.subject} holds “${f.given}”, which collapses under the vacuum of ${say.amount(f.found)} at the pump inlet; use suction hose or pipe`,
   "flooded-suction-needed": (f, say) =>
     `no lift is left: the pump needs a flooded suction of ${say.amount(f.found)} over its datum`,
   "npsh-margin-assumed": (f, say) =>

@@ -219,5 +219,5 @@ function vacuumText({ places }: RouteLine, units: UnitSetName): string {
     undefined,
   );
   if (worst === undefined) return "The line is under pressure over its whole length.";
-  return `The line is under vacuum, ${pressure(worst, units)} at ${amountText(amount("length", worst.chainage), units)}.`;
+  return `The line is under vacuum, ${amountText(amount("vacuum", -worst.pressure), units)} at ${amountText(amount("length", worst.chainage), units)}.`;
 }

@@ -89,8 +89,8 @@ describe("priming on the sheet", () => {
     // Common practice: 0.2 to 0.5 of the motive air, 9.8 to 24.5 L/s.
     expect(Math.abs((eductor.get("airDrawnLeast") as number) - 9.8)).toBeLessThan(0.2);
     expect(Math.abs((eductor.get("airDrawnMost") as number) - 24.5)).toBeLessThan(0.4);
-    // 25 inHg = 84.66 kPa.
-    expect(eductor.get("eductorVacuum")).toBeCloseTo(84.66, 1);
+    // 25 inHg = 84.66 kPa = 846.6 mbar.
+    expect(eductor.get("eductorVacuum")).toBeCloseTo(846.6, 0);
     expect(cellsOf(duty({ eductorNozzle: "6.35" })).has("motiveAir")).toBe(false);
     expect(cellsOf(duty({ motivePressure: "700" })).has("motiveAir")).toBe(false);
   });

@@ -63,6 +63,7 @@ const FACTORS: Readonly<Record<string, number>> = {
   psia: PSI,
   Pa: 1,
   hPa: 100,
+  mbar: 100,
   kPa: 1000,
   "kPa(g)": 1000,
   "kPa(a)": 1000,
