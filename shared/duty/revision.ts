@@ -1,4 +1,5 @@
 import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
+import { spelt } from "../text/spelling.ts";
 import {
   type Box,
   boxChanges,
@@ -45,7 +46,7 @@ const OF_THE_REVISION: readonly FieldKey[] = [
  * from US gpm to m³/h is a change, 1200 that gets its gpm written beside it is none.
  */
 export function dutyChanges(before: DutyText, after: DutyText): readonly Change[] {
-  return [
+  const found = [
     ...changed("Units", before.unitSet, after.unitSet),
     ...FIELD_KEYS.filter((key) => !OF_THE_REVISION.includes(key)).flatMap((key) => fieldChanges(key, before, after)),
     ...changed("Logo", logoWords(before), logoWords(after), before.logo === after.logo),
@@ -56,6 +57,7 @@ export function dutyChanges(before: DutyText, after: DutyText): readonly Change[
     ...otherPumpChanges(before, after),
     ...rowChanges(caseRows(before), caseRows(after)),
   ];
+  return found.map((one) => ({ ...one, label: spelt(one.label, after.unitSet) }));
 }
 
 function logoWords({ logo }: DutyText): string {

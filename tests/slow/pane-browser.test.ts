@@ -291,7 +291,7 @@ describe("the keyboard", () => {
   it("shows at the foot what the box in use is for", async () => {
     const page = await open({ width: 380 });
     await page.locator("#duty-pumpLevel").focus();
-    expect(await textOf(page.locator(".help-line"))).toContain("Shaft centre line of a horizontal pump");
+    expect(await textOf(page.locator(".help-line"))).toContain("Shaft center line of a horizontal pump");
     await page.keyboard.press("F1");
     expect(await page.locator("#duty-pumpLevel-basis").isVisible()).toBe(true);
     await page.close();

@@ -2,6 +2,7 @@ import type { UnitSetName } from "../../../src/basis/quantities.ts";
 import { amount } from "../../../src/basis/result.ts";
 import { fittingsNamed } from "../../../src/pipework/fitting-name.ts";
 import { pipeNamed } from "../../../src/pipework/pipe-name.ts";
+import { speltAround } from "../../text/spelling.ts";
 import { amountText } from "../../text/words.ts";
 import type { LineKey, SegmentText } from "../duty-text.ts";
 import { placeLabel } from "../place-label.ts";
@@ -45,7 +46,10 @@ export function linesSaid(parts: readonly SaidPart[], unread: readonly number[],
     // They would go to a pipe that they were not said of.
     const isOfLost = said.line === undefined && lost.some((at) => at < from && at >= start);
     const found = row === undefined || isOfLost ? undefined : row;
-    outcomes.set(part, found === undefined ? noRun(said.line, isOfLost) : fittingsOutcome(said.text, placeOf(found)));
+    outcomes.set(
+      part,
+      found === undefined ? noRun(said.line, isOfLost) : fittingsOutcome(said.text, placeOf(found), unitSet),
+    );
     found?.fittings.push(said.text);
   }
   const segments = (of: LineKey): readonly SegmentText[] =>
@@ -109,16 +113,19 @@ function runOutcome({ pipe, length }: Row, label: string, unitSet: UnitSetName):
   const name = read.value.name === pipe ? "" : `${read.value.name}, `;
   const value = `${name}bore ${amountText(amount("size", read.value.bore), unitSet)}, ${amountText(amount("length", long.value), unitSet)}`;
   return {
-    boxes: [{ label, text: `${pipe}, ${length}`, value }],
+    boxes: [{ label, text: `${pipe}, ${length}`, value: speltAround(value, () => [pipe], unitSet) }],
     remarks: remarksOf([...read.findings, ...long.findings], unitSet),
   };
 }
 
-function fittingsOutcome(text: string, label: string): Outcome {
+function fittingsOutcome(text: string, label: string, unitSet: UnitSetName): Outcome {
   const read = fittingsNamed(text);
   if (!read.ok) return { refused: "", instead: [] };
   const value = read.value.map(({ count, fitting }) => `${count} ${fitting.name}`).join(", ");
-  return { boxes: [{ label: `${label}: fittings`, text, value }], remarks: [] };
+  return {
+    boxes: [{ label: `${label}: fittings`, text, value: speltAround(value, () => [text], unitSet) }],
+    remarks: [],
+  };
 }
 
 /** The row fittings stand in: of their side, or the run said last; else the first that follows. */

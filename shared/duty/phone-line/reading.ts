@@ -2,6 +2,7 @@ import type { Quantity, UnitSetName } from "../../../src/basis/quantities.ts";
 import type { Finding, Result } from "../../../src/basis/result.ts";
 import { amount } from "../../../src/basis/result.ts";
 import { findingText } from "../../text/finding-text.ts";
+import { spelt, speltAround } from "../../text/spelling.ts";
 import { amountText } from "../../text/words.ts";
 import { FIELDS, type FieldKey } from "../fields.ts";
 import { overSurface } from "../surface-pressure.ts";
@@ -21,7 +22,9 @@ export function refusedBy(
   const errors = findings.filter(({ kind }) => kind === "error");
   return {
     refused: errors.map((finding) => findingText(finding, unitSet)).join(" "),
-    instead: errors.flatMap(({ suggestions = [] }) => suggestions.map(unquoted)).filter(wouldDo),
+    instead: errors
+      .flatMap(({ suggestions = [] }) => suggestions.map((one) => spelt(unquoted(one), unitSet)))
+      .filter(wouldDo),
   };
 }
 
@@ -43,7 +46,8 @@ export function fieldOutcome(key: FieldKey, text: string, unitSet: UnitSetName, 
     const { refused, instead } = refusedBy(read.findings, unitSet, (other) => readAs(other).ok);
     return { refused, instead: said.includes(text) ? instead.map((other) => said.replace(text, other)) : [] };
   }
-  const box = { label: field.label, text, value: valueText(read.value, field.quantity, unitSet, text) };
+  const shown = valueText(read.value, field.quantity, unitSet, text);
+  const box = { label: spelt(field.label, unitSet), text, value: speltAround(shown, () => [text], unitSet) };
   return { boxes: [box], remarks: remarksOf(read.findings, unitSet) };
 }
 

@@ -16,6 +16,7 @@ import { asTyped } from "../../../shared/duty/sums/written-sum.ts";
 import { type CaseShown, type CasesShown, casesShown } from "../../../shared/package/cases.ts";
 import type { Worked } from "../../../shared/package/head-and-suction.ts";
 import { bareMargin } from "../../../shared/text/margin-text.ts";
+import { spelt } from "../../../shared/text/spelling.ts";
 import { printedUnit, type Quantity, type UnitSetName } from "../../../src/basis/quantities.ts";
 import { boxId, type PaneContext, type StepContent } from "../context.ts";
 import { matching, nameList } from "../names.ts";
@@ -122,7 +123,7 @@ function caseView(context: PaneContext, one: CaseText, at: number): TemplateResu
                 }}
               >
                 <option value="" selected>what differs</option>
-                ${others.map((key) => html`<option value=${key}>${CASE_FIELDS[key].label}</option>`)}
+                ${others.map((key) => html`<option value=${key}>${spelt(CASE_FIELDS[key].label, context.state.duty.unitSet)}</option>`)}
               </select>
             </div>
           </div>`
@@ -132,9 +133,10 @@ function caseView(context: PaneContext, one: CaseText, at: number): TemplateResu
 
 function boxView(context: PaneContext, at: number, key: CaseFieldKey): TemplateResult {
   const { state, send } = context;
-  const field = CASE_FIELDS[key];
-  const { label, quantity, choices } = field;
-  const unit = quantity === undefined || quantity === "ratio" ? "" : printedUnit(quantity, state.duty.unitSet);
+  const { unitSet } = state.duty;
+  const { quantity, choices, ...field } = CASE_FIELDS[key];
+  const label = spelt(field.label, unitSet);
+  const unit = quantity === undefined || quantity === "ratio" ? "" : printedUnit(quantity, unitSet);
   const remove = html`<button
     type="button"
     aria-label="${label} as in the duty"
@@ -156,7 +158,8 @@ function boxView(context: PaneContext, at: number, key: CaseFieldKey): TemplateR
         invalid: found.some(({ kind }) => kind === "error"),
         required: false,
         placeholder: stated(context, key),
-        matches: ({ typed }) => matching(nameList(choices), typed ? textOf(context, at, key) : ""),
+        matches: ({ typed }) =>
+          matching(nameList(choices.map((name) => spelt(name, unitSet))), typed ? textOf(context, at, key) : ""),
         chosen: (_, name) => name,
       })}
       ${remove}
@@ -177,7 +180,7 @@ function stated({ state }: PaneContext, key: CaseFieldKey): string {
   const { whenBlank }: Field = CASE_FIELDS[key];
   const text = key === "speedRatio" ? (state.duty.pump?.speedRatio ?? "") : state.duty.fields[key];
   if (text.trim() !== "") return `${text.trim()} in the duty`;
-  return typeof whenBlank === "string" ? `${whenBlank} in the duty` : "as in the duty";
+  return typeof whenBlank === "string" ? `${spelt(whenBlank, state.duty.unitSet)} in the duty` : "as in the duty";
 }
 
 function textBox(

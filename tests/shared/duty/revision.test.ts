@@ -6,6 +6,7 @@ import { FIELD_KEYS, FIELDS, fieldsOf } from "../../../shared/duty/fields.ts";
 import { dutyChanges } from "../../../shared/duty/revision.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { resultChanges, verdictChanges } from "../../../shared/package/result-changes.ts";
+import { spelt } from "../../../shared/text/spelling.ts";
 import { convertNumbers } from "../../../taskpane/pane/convert-numbers.ts";
 import { dutyText, pumpText, QUARRY } from "../../support/duty-of.ts";
 import { TYPICAL } from "../../support/hostile-places.ts";
@@ -62,7 +63,7 @@ describe("what was typed otherwise", () => {
       const [one, other] = TYPICAL[key];
       const found = dutyChanges(dutyText({ [key]: one }), dutyText({ [key]: other }));
       expect([key, found.length]).toEqual([key, own.includes(key) ? 0 : 1]);
-      expect(found.every(({ label }) => label.startsWith(FIELDS[key].label))).toBe(true);
+      expect(found.every(({ label }) => label.startsWith(spelt(FIELDS[key].label, "US")))).toBe(true);
       expect(found.every(({ isInternal }) => isInternal === fieldsOf("estimate").includes(key))).toBe(true);
     }
   });

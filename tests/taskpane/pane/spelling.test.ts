@@ -1,4 +1,8 @@
 import { describe, expect, it } from "vitest";
+import type { DutyText } from "../../../shared/duty/duty-text.ts";
+import { readPhoneLine } from "../../../shared/duty/phone-line/read-phone-line.ts";
+import { fieldOutcome } from "../../../shared/duty/phone-line/reading.ts";
+import { dutyChanges } from "../../../shared/duty/revision.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { SOURCES } from "../../../src/basis/citation.ts";
 import type { UnitSetName } from "../../../src/basis/quantities.ts";
@@ -11,6 +15,7 @@ import { STAGES } from "../../../taskpane/pane/stages.ts";
 import { openingState } from "../../../taskpane/pane/state.ts";
 import { stepView } from "../../../taskpane/pane/views/step.ts";
 import { workedOut } from "../../../taskpane/pane/worked.ts";
+import { dutyText } from "../../support/duty-of.ts";
 import { markup } from "../../support/markup.ts";
 import { foreignWords } from "../../support/spelling.ts";
 
@@ -48,5 +53,29 @@ it("finds a name by either spelling", () => {
   for (const units of ["US", "SI"] as const) {
     const found = ["mitre 45", "miter 45"].map((typed) => matching(fittingsFor(units), typed).names[0]);
     expect(found).toEqual(units === "US" ? ["miter 45", "miter 45"] : ["mitre 45", "mitre 45"]);
+  }
+});
+
+it("spells the phone line by unit set, and keeps what was said", () => {
+  for (const [units, spelling] of [
+    ["US", { label: "Oxidizer", fitting: "2 mitre 90" }],
+    ["SI", { label: "Oxidiser", fitting: "2 mitre 90" }],
+  ] as const) {
+    const { label, fitting } = spelling;
+    expect(fieldOutcome("oxidiser", "5 mg/L", units, "")).toMatchObject({ boxes: [{ label }] });
+    const boxes = readPhoneLine("1000 gpm, 20 ft of 8in sch40, 2 mitre 90", units).parts.flatMap((part) => part.boxes);
+    const values = boxes.map(({ value }) => value);
+    expect(values).toContain(fitting);
+  }
+});
+
+it("spells the labels of what a duty has otherwise", () => {
+  const [before, after] = ["1", "2"].map((oxidiser) => dutyText({ oxidiser })) as [DutyText, DutyText];
+  for (const [unitSet, label] of [
+    ["US", "Oxidizer"],
+    ["SI", "Oxidiser"],
+  ] as const) {
+    const changes = dutyChanges({ ...before, unitSet }, { ...after, unitSet });
+    expect(changes.map((one) => one.label)).toEqual([label]);
   }
 });
