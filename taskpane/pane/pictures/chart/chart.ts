@@ -14,15 +14,17 @@ export function chartView(title: string, width: number, draw: (size: Size) => Dr
     >
       Larger view
     </button>
+    <span class="larger-fault" role="status"></span>
   </figure>`;
 }
 
 async function showLarger(opener: HTMLElement, title: string, draw: (size: Size) => Drawn): Promise<void> {
-  opener.removeAttribute("data-failed");
+  const fault = opener.parentElement?.querySelector(".larger-fault");
+  fault?.replaceChildren();
   try {
     const { openLarger } = await import("./larger-view.ts");
     openLarger(opener, title, draw);
   } catch {
-    opener.toggleAttribute("data-failed", true);
+    fault?.replaceChildren("A larger view could not be loaded, try again.");
   }
 }

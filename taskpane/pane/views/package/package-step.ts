@@ -22,7 +22,7 @@ export function packageStep(section: PackageSection, picture: SectionPicture): S
   return {
     view: (context) =>
       html`${verdictsOfStepView(context, id)}
-        <div class=${context.state.column === undefined ? "stacked" : "columns"}>
+        <div class=${context.state.column === undefined ? "one-column" : "columns"}>
           <div class="inputs">
             ${fieldsView(context, fields)}
             ${elsewhere === undefined ? nothing : html`<p class="hint">${spelt(elsewhere, context.state.duty.unitSet)}</p>`}
