@@ -60,7 +60,7 @@ describe("the name of a cell", () => {
     ["pump2Speed", "pump2_speed"],
     // A friction loss is no pipe, and a margin on the price no margin on anything else.
     ["dischargePipe", "discharge_pipe_friction"],
-    ["margin", "margin_on_price"],
+    ["margin", "profit_margin"],
     ["years", "years_in_service"],
     ["pH", "liquid_ph"],
   ])("of %s", (key, name) => expect(rangeName(key)).toBe(name));

@@ -173,7 +173,7 @@ describe("the specific heat of a liquid that states none", () => {
   it("is said in words, with what replaces it", () => {
     const [said] = specificHeatOf(stateOf("SG 0.9, 100 cP"), null).findings;
     expect(said && findingText(said, "US")).toBe(
-      "No specific heat is stated; 0.45 Btu/(lb·°F) is taken, that of petroleum oil, for the liquid is not known to be water: a liquid that holds more heat warms more slowly; state its own where it is known.",
+      "No specific heat is stated; 0.450 Btu/(lb·°F) is taken, that of petroleum oil, for the liquid is not known to be water: a liquid that holds more heat warms more slowly; state its own where it is known.",
     );
   });
 
