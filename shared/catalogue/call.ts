@@ -114,6 +114,8 @@ class Call {
   readonly #slots: readonly Slot[];
   readonly #facts: CallFacts;
   readonly #temperature: TemperatureSlot | undefined;
+  /** What was given in words that are spelt otherwise. */
+  #typed: readonly string[] | undefined;
 
   constructor(entry: Entry, args: readonly Argument[], unitSet: UnitSetName) {
     this.#entry = entry;
@@ -133,8 +135,9 @@ class Call {
 
   outcome(): Outcome {
     const shape = this.#shape();
-    if (!shape.ok) return failed(shape.findings, this.#unitSet);
-    return shape.value === undefined ? this.#single() : this.#spilled(shape.value);
+    if (!shape.ok) return this.#failed(shape.findings);
+    const outcome = shape.value === undefined ? this.#single() : this.#spilled(shape.value);
+    return outcome.ok ? { ...outcome, findings: this.#asTyped(outcome.findings) } : outcome;
   }
 
   /** The common shape of all ranges given where single cells are read; nothing where there are none. */
@@ -184,13 +187,13 @@ class Call {
       else refused = true;
     }
     const contradiction = refused ? undefined : settleTemperature(values, this.#temperature);
-    if (contradiction !== undefined) return failed([...findings, contradiction], this.#unitSet);
-    if (refused) return failed(findings, this.#unitSet);
+    if (contradiction !== undefined) return this.#failed([...findings, contradiction]);
+    if (refused) return this.#failed(findings);
     const result = this.#run(values);
     const together = withoutRepeats(findings.length === 0 ? result.findings : [...findings, ...result.findings]);
-    if (!result.ok) return failed(together, this.#unitSet);
+    if (!result.ok) return this.#failed(together);
     const value = this.#shown(result.value);
-    if (value === undefined) return failed([BEYOND_COMPUTATION], this.#unitSet);
+    if (value === undefined) return this.#failed([BEYOND_COMPUTATION]);
     return { ok: true, value, findings: together, unitSet: this.#unitSet };
   }
 
@@ -211,7 +214,7 @@ class Call {
       if (read.ok) values[slot.key] = read.value;
       else refused = true;
     }
-    if (refused) return failed(findings, this.#unitSet);
+    if (refused) return this.#failed(findings);
 
     const out: Cell[][] = [];
     for (let i = 0; i < rows; i += 1) {
@@ -236,14 +239,14 @@ class Call {
             if (typeof cell === "string") seen.set(cell, read);
           }
           if ("error" in read) problem ??= read;
-          else if (!read.ok) problem ??= cellErrorOf(read.findings, this.#unitSet);
+          else if (!read.ok) problem ??= this.#errorOf(read.findings);
           else {
             values[slot.key] = read.value;
             if (read.findings.length > 0 && findings.length < MOST_FINDINGS) append(findings, read.findings);
           }
         }
         const contradiction = problem === undefined ? settleTemperature(values, this.#temperature) : undefined;
-        if (contradiction !== undefined) problem = cellErrorOf([contradiction], this.#unitSet);
+        if (contradiction !== undefined) problem = this.#errorOf([contradiction]);
         if (problem !== undefined) {
           line.push(problem);
           continue;
@@ -253,7 +256,7 @@ class Call {
         // A figure beyond computation has nothing to be remarked on.
         const isSaid = shown !== undefined || !result.ok;
         if (isSaid && result.findings.length > 0 && findings.length < MOST_FINDINGS) append(findings, result.findings);
-        line.push(shown ?? cellErrorOf(result.ok ? [BEYOND_COMPUTATION] : result.findings, this.#unitSet));
+        line.push(shown ?? this.#errorOf(result.ok ? [BEYOND_COMPUTATION] : result.findings));
       }
       out.push(line);
     }
@@ -330,6 +333,22 @@ class Call {
   #words(text: string): string {
     if (this.#entry.unitless) return text;
     return speltAround(text, () => this.#given, this.#unitSet);
+  }
+
+  #failed(findings: readonly Finding[]): Outcome {
+    return failed(this.#asTyped(findings), this.#unitSet);
+  }
+
+  #errorOf(findings: readonly Finding[]): CellError {
+    return cellErrorOf(this.#asTyped(findings), this.#unitSet);
+  }
+
+  /** Findings that name what was given in the words it was given in. */
+  #asTyped(findings: readonly Finding[]): readonly Finding[] {
+    if (this.#unitSet !== "US" || findings.length === 0) return findings;
+    this.#typed ??= [...new Set(this.#given)].filter((text) => spelt(text, "US") !== text);
+    const typed = this.#typed;
+    return typed.length === 0 ? findings : findings.map((finding) => ({ ...finding, typed }));
   }
 
   get #given(): readonly string[] {

@@ -52,7 +52,11 @@ const LONGEST_QUOTE = 80;
 export function findingText(found: Finding, units: UnitSetName): string {
   const finding = withShortQuotes(found);
   const inWords = WORDS[finding.code] as (finding: Finding, say: Say) => string;
-  const words = speltAround(inWords(finding, sayIn(units, finding)), () => [finding.given ?? ""], units);
+  const words = speltAround(
+    inWords(finding, sayIn(units, finding)),
+    () => [finding.given ?? "", ...(finding.typed ?? [])],
+    units,
+  );
   const capital = /^(?:pH|d\d\d)(?!\w)/.test(words) ? words : words.charAt(0).toUpperCase() + words.slice(1);
   const sentence = finding.of === undefined ? capital : `${finding.of}: ${words}`;
   return /[.!?]$/.test(sentence) ? sentence : `${sentence}.`;

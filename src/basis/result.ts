@@ -18,6 +18,8 @@ interface Particulars {
   readonly limit?: Amount & { readonly side: Side };
   /** What the user wrote, where it could not be read. */
   readonly given?: string;
+  /** Texts of the user that its sentence may repeat, a pump's name among them: they stand as they were typed. */
+  readonly typed?: readonly string[];
   /** What would do: names or spellings, best first. */
   readonly suggestions?: readonly string[];
   /** What else would do, in words. */

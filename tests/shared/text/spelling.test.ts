@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { call } from "../../../shared/catalogue/call.ts";
-import { CATALOGUE } from "../../../shared/catalogue/catalogue.ts";
+import { CATALOGUE, entryNamed } from "../../../shared/catalogue/catalogue.ts";
 import { FITTINGK } from "../../../shared/catalogue/entries/pipe-and-friction.ts";
 import type { Entry } from "../../../shared/catalogue/entry.ts";
 import { type Argument, isRange } from "../../../shared/cells/cell.ts";
@@ -41,6 +41,31 @@ describe("spelling by unit set", () => {
     expect(findingText(finding, "US")).toMatch(/^Vapor pressure .*“grey harbour metal”.*gray iron/);
     expect(findingText(finding, "SI")).toMatch(/^Vapour pressure .*“grey harbour metal”.*grey iron/);
   });
+});
+
+/** A pump whose suction stands under a vacuum of 5 psi, by the name it was given. */
+it("leaves the name of a pump as it was given, in findings and in refusals", () => {
+  const entry = entryNamed("NOZZLECLASSES") as Entry;
+  const said = (name: string, suction: number) => {
+    const pumps = [
+      ["pump", "maximum head"],
+      [name, 400],
+    ] as const;
+    const outcome = call(entry, [pumps, suction, "grey iron", 125, 1, 0, null, null, 70]);
+    return [...outcome.findings.map((finding) => findingText(finding, "US")), outcome.ok ? "" : outcome.error.message];
+  };
+  expect(said("Harbour 6", -5).join(" ")).toContain("Suction of Harbour 6 is under a vacuum of 10.2 inHg");
+  expect(said("Harbour 6", -5).join(" ")).not.toContain("Harbor");
+  const refused = call(entry, [
+    [
+      ["pump", "maximum head"],
+      ["Harbour 6", -400],
+    ],
+    0,
+    "A395",
+    150,
+  ]);
+  expect(refused.ok ? "" : refused.error.message).toMatch(/Harbour 6/);
 });
 
 const EXAMPLES = CATALOGUE.filter(({ unitless }) => !unitless).flatMap((entry) =>
