@@ -9,15 +9,7 @@ import type { CalcSheetPlan, PlanItem, WorkingColumn } from "./plan.ts";
 export function speltPlan(plan: CalcSheetPlan, duty: Duty): CalcSheetPlan {
   if (plan.unitSet !== "US") return plan;
   const theirs = typedTexts(duty).filter((text) => spelt(text, "US") !== text);
-  const known = new Map<string, string>();
-  const words = (text: string): string => {
-    const before = known.get(text);
-    if (before !== undefined) return before;
-    const now = speltAround(text, () => theirs, "US");
-    known.set(text, now);
-    return now;
-  };
-  const spell = speller(words);
+  const spell = speller((text) => speltAround(text, () => theirs, "US"));
   const items = plan.items.map((item) => spell(item) as PlanItem);
   const now = new Map(plan.items.map((item, i) => [item, items[i] as PlanItem]));
   return {

@@ -116,9 +116,21 @@ const BRITISH_WORDS = new RegExp(`(?<!\\p{L})(?:${[...american.keys()].join("|")
 /** Also within a word, "graywater"; the longest first, for "mitered" is more than "miter". */
 const AMERICAN_NAMES = new RegExp([...british.keys()].toSorted((a, b) => b.length - a.length).join("|"), "gi");
 
+/** The same few thousand texts are spelt again at every letter that is typed. */
+const MOST_REMEMBERED = 10_000;
+const LONGEST_REMEMBERED = 1000;
+const remembered = new Map<string, string>();
+
 /** A text with its words in American spelling, capitals as they were. */
 export function inAmerican(text: string): string {
-  return text.replace(BRITISH_WORDS, (word) => respelt(word, american));
+  const before = remembered.get(text);
+  if (before !== undefined) return before;
+  const now = text.replace(BRITISH_WORDS, (word) => respelt(word, american));
+  if (text.length <= LONGEST_REMEMBERED) {
+    if (remembered.size >= MOST_REMEMBERED) remembered.clear();
+    remembered.set(text, now);
+  }
+  return now;
 }
 
 /** A name in British spelling, whichever it was written in: readers of names know this one alone. */

@@ -30,6 +30,14 @@ describe("spelling by unit set", () => {
     for (const units of ["SI", "METRIC"] as const) expect(spelt(british, units)).toBe(british);
   });
 
+  it("says the same again, however many texts came between", () => {
+    for (let i = 0; i < 10_050; i += 1) {
+      expect(spelt(`${i} litres`, "US")).toBe(`${i} liters`);
+      expect(spelt("centre", "US")).toBe("center");
+    }
+    expect(spelt("0 litres", "US")).toBe("0 liters");
+  });
+
   it("leaves what was typed as it was typed", () => {
     const finding = {
       code: "name-unknown",
