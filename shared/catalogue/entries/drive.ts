@@ -152,7 +152,7 @@ export const DRIVEARRANGEMENT = defineEntry({
       args: ["motor", 200, 1785, null, null, 0, 30, 200, 4, "447TS"],
       part: [1, 5],
       answer:
-        "shaft torque 588.5 lbf·ft; coupling good for 588.5 lbf·ft to 882.7 lbf·ft, by its maker's factor; offset at most 0.05 mm (0.002 in), hot; pipes move the coupling at most 0.05 mm (0.002 in); again after road moves; guard over every turning part (29 CFR 1910.219, ISO 14120); motor 200 hp, 4 poles, frame 447TS",
+        "shaft torque 588 lbf·ft; coupling good for 588 lbf·ft to 883 lbf·ft, by its maker's factor; offset at most 0.05 mm (0.002 in), hot; pipes move the coupling at most 0.05 mm (0.002 in); again after road moves; guard over every turning part (29 CFR 1910.219, ISO 14120); motor 200 hp, 4 poles, frame 447TS",
       source: "hand calculation: torque 5252.1 × 200/1785, a coupling for 1 to 1.5 times that; common practice",
     },
     {
