@@ -83,7 +83,9 @@ function said(value: number, decimals: number): string {
 }
 
 function isStated(value: number): boolean {
-  return isOne(value, Number(value.toPrecision(STATED_DIGITS)));
+  const stated = Number(value.toPrecision(STATED_DIGITS));
+  // The greatest numbers there are round past themselves.
+  return Number.isFinite(stated) && isOne(value, stated);
 }
 
 function written(value: number, decimals: number): string {

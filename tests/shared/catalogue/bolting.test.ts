@@ -111,7 +111,7 @@ describe("BOLTTORQUE", () => {
     [
       "grey iron in Class 150",
       ["6", 150, 100, FIBRE, "grey iron"],
-      "#VALUE! Class 150 is no class of gray iron flanges in ASME B16.1; use “Class 125” or “Class 250”.",
+      "#VALUE! Class 150 is no class of grey iron flanges in ASME B16.1; use “Class 125” or “Class 250”.",
     ],
     ["Class 125 without a material", ["6", 125, 100, FIBRE], "#VALUE! Class 125 is no class of ductile iron flanges"],
   ] as const)("refuses %s in words", (_, args, message) => {

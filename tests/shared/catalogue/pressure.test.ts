@@ -47,7 +47,7 @@ describe("FLANGERATING", () => {
     [
       "grey iron",
       150,
-      "#VALUE! Class 150 is no class of gray iron flanges in ASME B16.1; use “Class 125” or “Class 250”.",
+      "#VALUE! Class 150 is no class of grey iron flanges in ASME B16.1; use “Class 125” or “Class 250”.",
     ],
     ["A126 Class A", "125 NPS 16", "#VALUE! NPS 16 is outside the sizes for which ASME B16.1 rates Class 125"],
     ["", 150, "#VALUE! Flange material is left out or blank"],
