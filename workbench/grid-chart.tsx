@@ -264,6 +264,8 @@ const FRAME = {
   boxSizing: "border-box",
   background: "#FFFFFF",
   border: "1px solid #D5DCE2",
+  // Of the page: a dark grid has dark charts, paper has none of it.
+  filter: "var(--chart-filter, none)",
   pointerEvents: "none",
 } as const;
 

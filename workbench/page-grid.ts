@@ -20,6 +20,7 @@ import { followCalculations } from "./follow-calculations.ts";
 import { gridFunctions } from "./grid-functions.ts";
 import { type Grid, type GridHost, gridHost } from "./grid-host.ts";
 import { gridInside } from "./grid-inside.ts";
+import { followTheme } from "./grid-theme.ts";
 import { emptyWorkbook } from "./grid-workbook.ts";
 import { type GridEditing, gridEditing } from "./hints/grid-editing.ts";
 import { pageCharts } from "./page-charts.tsx";
@@ -63,5 +64,6 @@ export function pageGrid(container: HTMLElement): PageGrid {
   const grid: Grid = { api, inside: gridInside(univer, core, engine), messages };
   api.createWorkbook(emptyWorkbook());
   followCalculations(grid);
+  followTheme(api);
   return { ...grid, host: gridHost(grid, pageCharts(api)), editing: gridEditing(univer) };
 }

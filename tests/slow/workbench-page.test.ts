@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
+import { unzipSync } from "fflate";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { call } from "../../shared/catalogue/call.ts";
@@ -425,6 +426,29 @@ describe("the workbench page", () => {
     expect(watched.problems).toEqual([]);
   });
 
+  it("has a grid as dark as the page, which changes with it; what is downloaded keeps its colours", async () => {
+    await openWorkbench();
+    const brightness = async (): Promise<number> => {
+      const seen = await page.locator('#grid canvas[id*="sheet-main-canvas"]').screenshot();
+      return page.evaluate(middleBrightness, `data:image/png;base64,${seen.toString("base64")}`);
+    };
+    const styles = async (): Promise<string> => {
+      const arriving = page.waitForEvent("download");
+      await page.click("#download");
+      const parts = unzipSync(new Uint8Array(readFileSync(await (await arriving).path())));
+      return new TextDecoder().decode(parts["xl/styles.xml"]);
+    };
+    await expect.poll(brightness).toBeGreaterThan(240);
+    const light = await styles();
+    expect(light).toContain("<fills");
+    await page.emulateMedia({ colorScheme: "dark" });
+    await expect.poll(brightness).toBeLessThan(60);
+    expect(await styles()).toBe(light);
+    await page.emulateMedia({ colorScheme: "light" });
+    await expect.poll(brightness).toBeGreaterThan(240);
+    expect(watched.problems).toEqual([]);
+  });
+
   it("sets the pane's width from the keyboard, within its limits", async () => {
     await openWorkbench();
     const width = async (): Promise<number> => Math.round((await page.locator("#pane").boundingBox())?.width ?? 0);
@@ -466,6 +490,23 @@ describe("the workbench page", () => {
     expect(faults).toEqual([]);
   });
 });
+
+/** The middle one of the brightnesses of a picture, 0 to 255. */
+async function middleBrightness(source: string): Promise<number> {
+  const picture = new Image();
+  picture.src = source;
+  await picture.decode();
+  const { width, height } = picture;
+  const pen = Object.assign(document.createElement("canvas"), { width, height }).getContext("2d");
+  pen?.drawImage(picture, 0, 0);
+  const pixels = pen?.getImageData(0, 0, width, height).data ?? [];
+  const seen: number[] = [];
+  for (let i = 0; i < pixels.length; i += 4 * 97) {
+    seen.push(((pixels[i] ?? 0) + (pixels[i + 1] ?? 0) + (pixels[i + 2] ?? 0)) / 3);
+  }
+  seen.sort((one, other) => one - other);
+  return seen[Math.floor(seen.length / 2)] ?? Number.NaN;
+}
 
 interface AxeResults {
   readonly violations: readonly {
