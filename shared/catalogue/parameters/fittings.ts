@@ -50,6 +50,7 @@ function fittingsOfRow(
   if (index === 0 && /^fittings?\b/i.test(first.trim()) && isHeading(second)) return succeed([]);
   if (isAbsent(second)) return fittingsBesideHeader(first, subject);
   if (typeof second !== "number" && typeof second !== "string") return wrongKind(subject, second, "a whole number");
+  if (Number.isNaN(Number(second))) return wrongKind(`count in ${subject}`, second, "a whole number");
   return andThen(wholeCount(Number(second), `count in ${subject}`), (count) =>
     andThen(fittingNamed(first, subject), (one) => succeed([{ fitting: one, count }])),
   );

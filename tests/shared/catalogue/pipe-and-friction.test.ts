@@ -114,7 +114,7 @@ describe("FITTINGHEAD", () => {
       ],
       "#N/A Fittings row 2 “gaet” is not known; the nearest",
     ],
-    [[["gate", "two"]], "#VALUE! Count in fittings must be a whole number"],
+    [[["gate", "two"]], "#VALUE! Count in fittings was given as two; give a whole number"],
     [[[null, 2]], "#VALUE! Fittings was given as 2; give the fitting beside its count"],
     [[["gate", 1, "x"]], "#VALUE! Fittings was given as x; give two columns"],
     [[[5, 1]], "#VALUE! Fittings was given as 5"],
