@@ -39,6 +39,7 @@ const OF_UNITS = [
   550,
   1728,
   2000,
+  3386.389,
   3600,
   200_000,
   // Specific speed of US units over that of SI.
