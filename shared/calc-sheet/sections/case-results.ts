@@ -40,6 +40,7 @@ import {
 } from "./duty-cases.ts";
 import { INSIDE, inRegion, NONE, REGION } from "./duty-region.ts";
 import { stateCell } from "./duty-states.ts";
+import { isSpeedRangePlaced } from "./drive.ts";
 import { changesWithPumps, hasShares } from "./line-shares.ts";
 import { LINES } from "./lines.ts";
 import { POINT } from "./operating-point.ts";
@@ -297,7 +298,7 @@ function speedWords(one: DutyState, duty: Duty): Expression {
     otherwise: steady,
   };
   const below = constant("BELOW THE MINIMUM SPEED: throttle, or on and off");
-  const isRanged = duty.state.leastSpeed !== "blank" && duty.pump?.speed !== undefined;
+  const isRanged = duty.state.leastSpeed !== "blank" && duty.pump?.speed !== undefined && isSpeedRangePlaced(duty);
   const slow = isRanged ? ifAtLeast(product(PUMP.curveSpeed, one.speedRatio), FIELD.leastSpeed, flows, below) : flows;
   const above = constant("ABOVE THE SPEED STATED: the flow is not reached");
   return one.isAtOwnSpeed ? ifAtLeast(asStated(duty).speedRatio, one.speedRatio, slow, above) : slow;

@@ -4,7 +4,7 @@ import { isSlurry } from "../../duty/slurry.ts";
 import { torqueOf } from "../conversions.ts";
 import { callOf, handles, part, spillOf } from "../expression.ts";
 import { FIELD, LIQUID } from "../field-handles.ts";
-import type { PackageSection } from "../package-section.ts";
+import { type PackageSection, waitsFor } from "../package-section.ts";
 import { figure, type PlanItem, remark, spill, statement } from "../plan.ts";
 import { byWeight } from "./as-pumped.ts";
 import { engine, engineAlone } from "./drive-engine.ts";
@@ -52,6 +52,11 @@ export const driveSection: PackageSection = {
     ];
   },
 };
+
+/** Whether the section says how slow and how fast the pump may run: its boxes are read, and its curve gives the power. */
+export function isSpeedRangePlaced(duty: Duty): boolean {
+  return duty.pump?.curve.efficiency !== undefined && waitsFor(driveSection, duty).length === 0;
+}
 
 /** The curve gives no efficiency, so no driver can be judged; what needs no power stays. */
 function withoutPower(duty: Duty): readonly PlanItem[] {
