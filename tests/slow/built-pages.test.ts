@@ -133,7 +133,7 @@ describe("a built page asks nobody but its own server, and breaks no rule of its
     await board.waitFor();
     expect(await board.evaluate((drawn) => (drawn as HTMLElement).style.width)).toMatch(/^\d+(\.\d+)?px$/);
     await showStage(page, "duty");
-    await expect.poll(() => textOf(page.locator(".duty-pane"))).toContain("96.58");
+    await expect.poll(() => textOf(page.locator(".duty-pane"))).toContain("96.6 ft");
     expect(await violations(page)).toEqual([]);
     expect(outside()).toEqual([]);
     expect(asked.filter((address) => /office/.test(address) && !/load-office/.test(address))).toEqual([]);

@@ -145,7 +145,7 @@ describe("a release, unpacked into an empty folder and served as its page for ad
   it("works out a duty in the pane", async () => {
     const { page, outside, problems } = await open("taskpane.html");
     await startFrom(page, 0);
-    await expect.poll(() => textOf(page.locator(".duty-pane")), { timeout: PATIENCE }).toContain("96.58");
+    await expect.poll(() => textOf(page.locator(".duty-pane")), { timeout: PATIENCE }).toContain("96.6 ft");
     expect(await violations(page)).toEqual([]);
     expect(outside).toEqual([]);
     expect(problems).toEqual([]);
