@@ -17,7 +17,8 @@ export default defineConfig({
   test: {
     projects: [
       project("unit", ["tests/**/*.test.ts"], [SLOW, ...GRID]),
-      project("grid", GRID),
+      // Thousands of duties in one go.
+      { test: { ...project("grid", GRID).test, execArgv: ["--max-old-space-size=8192"] } },
       {
         test: {
           ...project("slow", [SLOW]).test,
