@@ -8,15 +8,10 @@ import {
   startFrom,
 } from "../support/pane-page.ts";
 
-const ENTRY = `
-  import { mountPane } from "./taskpane/pane/pane.ts";
-  mountPane(document.getElementById("pane"), { host: undefined });
-`;
-
 let panes: PanePages;
 
 beforeAll(async () => {
-  panes = await panePages(ENTRY);
+  panes = await panePages();
 });
 
 afterAll(async () => {

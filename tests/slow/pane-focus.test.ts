@@ -1,18 +1,13 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { openStage, type PanePages, panePages, showStage, startFrom } from "../support/pane-page.ts";
 
-const ENTRY = `
-import { mountPane } from "./taskpane/pane/pane.ts";
-mountPane(document.getElementById("pane"), { host: undefined });
-`;
-
 /** As many stops as are looked at in a stage. */
 const STOPS = 90;
 
 let pages: PanePages;
 
 beforeAll(async () => {
-  pages = await panePages(ENTRY);
+  pages = await panePages();
 });
 afterAll(() => pages.close());
 

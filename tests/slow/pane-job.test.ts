@@ -13,15 +13,10 @@ import {
 } from "../support/pane-page.ts";
 import { BASELINE_JPEG, GIF, WIDE_PNG } from "../support/pictures.ts";
 
-const ENTRY = `
-import { mountPane } from "./taskpane/pane/pane.ts";
-mountPane(document.getElementById("pane"), { host: undefined });
-`;
-
 let pages: PanePages;
 
 beforeAll(async () => {
-  pages = await panePages(ENTRY);
+  pages = await panePages();
 });
 afterAll(() => pages.close());
 

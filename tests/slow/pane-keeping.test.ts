@@ -8,14 +8,9 @@ import {
   textOf,
 } from "../support/pane-page.ts";
 
-const ENTRY = `
-import { mountPane } from "./taskpane/pane/pane.ts";
-mountPane(document.getElementById("pane"), { host: undefined });
-`;
-
 let panes: PanePages;
 beforeAll(async () => {
-  panes = await panePages(ENTRY);
+  panes = await panePages();
 });
 afterAll(() => panes?.close());
 

@@ -12,10 +12,6 @@ import {
   textOf,
 } from "../support/pane-page.ts";
 
-const ENTRY = `
-  import { mountPane } from "./taskpane/pane/pane.ts";
-  mountPane(document.getElementById("pane"), { host: undefined });
-`;
 /** Of the samples: a suction lift in US units, and a slurry in metric ones. */
 const QUARRY = 0;
 const TAILINGS = "Sand tailings";
@@ -23,7 +19,7 @@ const TAILINGS = "Sand tailings";
 let panes: PanePages;
 
 beforeAll(async () => {
-  panes = await panePages(ENTRY);
+  panes = await panePages();
 });
 afterAll(() => panes?.close());
 

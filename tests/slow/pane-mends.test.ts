@@ -9,15 +9,10 @@ import {
   textOf,
 } from "../support/pane-page.ts";
 
-const ENTRY = `
-import { mountPane } from "./taskpane/pane/pane.ts";
-mountPane(document.getElementById("pane"), { host: undefined });
-`;
-
 let pages: PanePages;
 
 beforeAll(async () => {
-  pages = await panePages(ENTRY);
+  pages = await panePages();
 });
 afterAll(() => pages.close());
 

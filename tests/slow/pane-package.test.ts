@@ -16,17 +16,12 @@ import {
   textOf,
 } from "../support/pane-page.ts";
 
-const ENTRY = `
-  import { mountPane } from "./taskpane/pane/pane.ts";
-  mountPane(document.getElementById("pane"), { host: undefined });
-`;
-
 const STEPS = ["pressure", "bolting", "drive", "priming", "materials", "estimate"] as const;
 
 let panes: PanePages;
 
 beforeAll(async () => {
-  panes = await panePages(ENTRY);
+  panes = await panePages();
 });
 
 afterAll(async () => {

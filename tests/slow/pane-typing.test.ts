@@ -8,17 +8,12 @@ import {
   textOf,
 } from "../support/pane-page.ts";
 
-const ENTRY = `
-import { mountPane } from "./taskpane/pane/pane.ts";
-mountPane(document.getElementById("pane"), { host: undefined });
-`;
-
 const SENTENCE = "1000 gpm, lift 12 ft, up 60 ft, 20 ft of 8in suction hose, 900 ft 8in HDPE DR17, 2 widgets";
 
 let pages: PanePages;
 
 beforeAll(async () => {
-  pages = await panePages(ENTRY);
+  pages = await panePages();
 });
 afterAll(() => pages.close());
 

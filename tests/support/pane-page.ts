@@ -7,6 +7,11 @@ import { type StageKey, stageOf } from "../../taskpane/pane/stages.ts";
 import { PATIENCE, startChromium } from "./browser.ts";
 
 export const PANE_ADDRESS = "https://pane.test/";
+/** The pane without a workbook. */
+export const PANE_ALONE = `
+import { mountPane } from "./taskpane/pane/pane.ts";
+mountPane(document.getElementById("pane"), { host: undefined });
+`;
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 interface Axe {
@@ -29,8 +34,8 @@ export interface PanePages {
   readonly close: () => Promise<void>;
 }
 
-/** The pane on a page of its own in Chromium, mounted by the script given; `location.search` is "?alone" where asked. */
-export async function panePages(entry: string, context: BrowserContextOptions = {}): Promise<PanePages> {
+/** The pane on a page of its own in Chromium, mounted by the script given, or alone; `location.search` is "?alone" where asked. */
+export async function panePages(entry = PANE_ALONE, context: BrowserContextOptions = {}): Promise<PanePages> {
   const built = await build({
     stdin: { contents: entry, resolveDir: process.cwd(), loader: "ts" },
     bundle: true,
