@@ -17,8 +17,7 @@ export default defineConfig({
   test: {
     projects: [
       project("unit", ["tests/**/*.test.ts"], [SLOW, ...GRID]),
-      // Thousands of duties in one go.
-      { test: { ...project("grid", GRID).test, execArgv: ["--max-old-space-size=8192"] } },
+      project("grid", GRID),
       {
         test: {
           ...project("slow", [SLOW]).test,

@@ -1,4 +1,5 @@
-import { andThen, type Finding, type Result, succeed } from "../basis/result.ts";
+import { outOfRange } from "../basis/method.ts";
+import { andThen, type Finding, fail, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import { gravityFlow } from "./gravity-flow.ts";
 import { orificeFor } from "./large-orifice.ts";
@@ -33,6 +34,8 @@ export const airValvesMethod = {
 const BREAK = 0.005;
 /** Longest stretch without a valve, m: 2500 ft. House choice within the 400 to 800 m of AWWA M51. */
 const LONGEST = 762;
+/** Longest route whose valves are listed, m: a thousand stretches. House choice; a slip of the keys made millions. */
+const LONGEST_ROUTE = 1000 * LONGEST;
 /** Places nearer than this are one, m. House choice. */
 const ONE_PLACE = 50;
 const PSI = 6894.757;
@@ -48,7 +51,7 @@ const RANK: readonly AirValvePlace[] = ["summit", "behind the pump", "fall steep
  * Places of air and vacuum valves along a route, and the orifice that lets air in as the steepest leg beside runs empty;
  * runs side by side have one each.
  * Formula: slopes between vertices; flow of the leg by gravity, air by an isentropic orifice of C_d 0.7
- * Fails: route-too-short, chainage-not-increasing; as `gravityFlow`.
+ * Fails: route-too-short, chainage-not-increasing; out-of-range, of a route over 762 km; as `gravityFlow`.
  * Warns: air-valve-on-each-run (check), where runs stand side by side.
  * Source: AWWA M51, ch. 3 and 4 (from memory); the thresholds, house choices.
  */
@@ -58,6 +61,8 @@ export function airValves(
   { summitValve, isLifted }: { readonly summitValve: SummitValve; readonly isLifted: boolean },
 ): Result<readonly AirValveAt[]> {
   return andThen(checkedRoute(route), ({ vertices }) => {
+    const length = (vertices.at(-1) as RouteVertex).chainage - (vertices[0] as RouteVertex).chainage;
+    if (length > LONGEST_ROUTE) return fail([outOfRange("route", "length", length, "at most", LONGEST_ROUTE)]);
     const places = withStretches(merged([...(isLifted ? [behindPump(vertices)] : []), ...breaks(vertices)]), vertices);
     const found: AirValveAt[] = [];
     let mostRuns = 1;

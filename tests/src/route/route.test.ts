@@ -294,6 +294,14 @@ describe("falling legs and air valves", () => {
       value(airValves(near, COLD_WATER, { summitValve: "none", isLifted: true })).map(({ place }) => place),
     ).toEqual(["behind the pump", "summit"]);
   });
+
+  // A thousand stretches, a house choice: 762 km and a metre is refused, 762 km is not.
+  it("lists none for a route that no line is as long as", () => {
+    const over = (length: number) =>
+      airValves(routeOf([run(length, 10)]), COLD_WATER, { summitValve: "none", isLifted: false });
+    expect(value(over(762_000))).toHaveLength(999);
+    expect(over(762_001)).toMatchObject({ ok: false, findings: [{ code: "out-of-range", subject: "route" }] });
+  });
 });
 
 describe("the limits of vacuum", () => {
