@@ -28,6 +28,7 @@ import {
 import { FIELD } from "../field-handles.ts";
 import { inWords, type PlanItem, spill, statement, type TableColumn, type TableItem } from "../plan.ts";
 import { speedsNotFound } from "./case-states.ts";
+import { isSpeedRangePlaced } from "./drive.ts";
 import {
   asStated,
   caseStatesOf,
@@ -40,7 +41,6 @@ import {
 } from "./duty-cases.ts";
 import { INSIDE, inRegion, NONE, REGION } from "./duty-region.ts";
 import { stateCell } from "./duty-states.ts";
-import { isSpeedRangePlaced } from "./drive.ts";
 import { changesWithPumps, hasShares } from "./line-shares.ts";
 import { LINES } from "./lines.ts";
 import { POINT } from "./operating-point.ts";
