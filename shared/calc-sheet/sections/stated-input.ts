@@ -5,6 +5,7 @@ import type { Duty } from "../../duty/duty.ts";
 import { FIELDS, type FieldKey } from "../../duty/fields.ts";
 import { bareNumber } from "../../duty/read-amount.ts";
 import { sumIn } from "../../duty/sums/written-sum.ts";
+import { figures } from "../../text/figure.ts";
 import type { InputItem } from "../plan.ts";
 
 export interface Stated {
@@ -107,5 +108,5 @@ function changedFrom({ unitSet }: Duty, key: FieldKey): string | undefined {
   if (field.usual === undefined || field.kind !== "amount" || typeof field.whenBlank !== "number") return undefined;
   const { quantity = "ratio", whenBlank } = field;
   const unit = printedUnit(quantity, unitSet);
-  return `${field.help} Changed from ${inUnitSet(whenBlank, quantity, { unitSet })}${unit === "" ? "" : ` ${unit}`}.`;
+  return `${field.help} Changed from ${figures(inUnitSet(whenBlank, quantity, { unitSet }))}${unit === "" ? "" : ` ${unit}`}.`;
 }
