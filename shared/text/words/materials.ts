@@ -138,7 +138,7 @@ export const materialWords: WordsOf<keyof MaterialFindings> = {
   "constituent-taken-as": (f, say) => `${f.subject} is taken as ${rangeOf(f.facts, say)}`,
   "constituent-outside": (f, say) =>
     `${f.subject} is taken as ${rangeOf(f.facts, say)}; the ${f.facts.outside} stated lies outside: both are judged and the worse counts`,
-  "constituent-danger": (f) => `danger to people from ${f.subject}: ${f.facts.danger}; see its data sheet`,
+  "constituent-danger": (f) => `danger to people from ${f.subject}: ${f.facts.danger}; see its safety data sheet`,
   "constituent-hotter": (f, say) =>
     `${say.amount(f.found)} is above ${say.amount(f.limit)}, to which ${f.facts.constituent} is judged`,
   "constituent-stands": (f) => `stands ${f.facts.constituent}`,
