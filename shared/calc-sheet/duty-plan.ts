@@ -25,6 +25,7 @@ import { headBuildUp } from "./sections/head.ts";
 import { lineTable } from "./sections/lines.ts";
 import { liquidAndSite } from "./sections/liquid.ts";
 import { materialsSection } from "./sections/materials.ts";
+import { hasMoney } from "./sections/money.ts";
 import { isNpshTyped, npshBuildUp, npshMarginRule } from "./sections/npsh.ts";
 import { operatingPoint } from "./sections/operating-point.ts";
 import { otherPumpInputs } from "./sections/other-pump-inputs.ts";
@@ -197,8 +198,8 @@ export function fieldsNotUsed(duty: Duty, items: readonly PlanItem[]): readonly 
     const used = settingsUsed(items);
     for (const key of statedSettings) if (!used.includes(key)) stands.delete(key);
   }
-  // These go in words: on the title block, and beside every amount of money.
-  const inWords = new Set<FieldKey>([...fieldsOf("job"), "currency"]);
+  // These go in words: on the title block, and beside every amount of money, where there is one.
+  const inWords = new Set<FieldKey>([...fieldsOf("job"), ...(hasMoney(duty, items) ? (["currency"] as const) : [])]);
   const ofOne: Reason = { fields: ["stages"], reason: "the pumps do not stand in series" };
   const byCases: Reason = { fields: ["runningHours"], reason: "the cases say how long each of them lasts" };
   const reasons = [

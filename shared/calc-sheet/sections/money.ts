@@ -1,11 +1,17 @@
 import type { Duty } from "../../duty/duty.ts";
 import { type Expression, type Handle, handle } from "../expression.ts";
-import { figure, type InputItem, type ResultItem } from "../plan.ts";
+import { figure, type InputItem, type PlanItem, type ResultItem } from "../plan.ts";
 import { stated } from "./stated-input.ts";
 
 /** "Selling price, USD": money has no unit of ours, so the label says the currency. */
 export function withCurrency({ currency }: Duty, label: string): string {
   return currency === undefined ? label : `${label}, ${currency}`;
+}
+
+/** Whether any amount on the sheet is named with the currency. */
+export function hasMoney(duty: Duty, items: readonly PlanItem[]): boolean {
+  const named = JSON.stringify(withCurrency(duty, ""));
+  return duty.currency !== undefined && JSON.stringify(items).includes(named.slice(1, -1));
 }
 
 /** Stated amounts of money as input cells, as far as they are stated. */
