@@ -404,6 +404,23 @@ describe("the table of the ranking", () => {
     await page.close();
   });
 
+  it("opens a row by a click between two of its cells", async () => {
+    const page = await openQuarry({ width: 450 });
+    const gap = await rowsOf(page)
+      .first()
+      .evaluate((row) => {
+        row.scrollIntoView({ block: "center" });
+        const { left, right, top, bottom } = row.getBoundingClientRect();
+        for (let y = top + 1; y < bottom; y += 2) {
+          for (let x = left + 1; x < right; x += 2) if (document.elementFromPoint(x, y) === row) return { x, y };
+        }
+        throw new Error("no place between the cells");
+      });
+    await page.mouse.click(gap.x, gap.y);
+    expect(await page.locator(".ranking-detail").count()).toBe(1);
+    await page.close();
+  });
+
   it("has only rows in sight in the page, of ten thousand pumps, and is never long in sorting or scrolling", async () => {
     const page = await openQuarry({ width: 320, alone: true });
     const count = 10_000;

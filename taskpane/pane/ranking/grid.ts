@@ -24,6 +24,8 @@ export interface GridShown {
 const ROW_HEIGHT = 44;
 const WINDOW = 600;
 
+const PUMP_COLUMN = RANKING_COLUMNS.findIndex(({ key }) => key === "name");
+
 const KEYS: Readonly<Record<string, Move>> = {
   ArrowUp: "up",
   ArrowDown: "down",
@@ -210,13 +212,13 @@ export class RankingGrid {
     event.preventDefault();
   }
 
-  /** The cell that was pressed, if it was one: what a row opens to has buttons of its own. */
+  /** The cell that was pressed, or the row between two of its cells: what a row opens to has buttons of its own. */
   #placeOf(target: EventTarget | null): Place | undefined {
-    const cell = target instanceof Element ? target.closest<HTMLElement>("[data-column]") : null;
-    if (cell === null) return undefined;
-    const column = Number(cell.dataset["column"]);
-    const row = cell.closest<HTMLElement>("[data-row]")?.dataset["row"];
-    if (row === undefined) return { row: 0, column };
+    const within = (which: string): HTMLElement | null =>
+      target instanceof Element ? target.closest<HTMLElement>(which) : null;
+    const column = Number(within("[data-column]")?.dataset["column"] ?? PUMP_COLUMN);
+    const row = within("[data-row]")?.dataset["row"];
+    if (row === undefined) return within("[data-column]") === null ? undefined : { row: 0, column };
     const place = this.#places.get(row);
     return place === undefined ? undefined : { row: place + 1, column };
   }
