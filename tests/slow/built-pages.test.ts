@@ -1,11 +1,12 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser, BrowserContext, Page } from "playwright-core";
+import type { Browser, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import { CATALOGUE } from "../../shared/catalogue/catalogue.ts";
 import { STAGE_KEYS } from "../../taskpane/pane/stages.ts";
 import { serve } from "../../tools/serve.mjs";
-import { builtPages, PATIENCE, startChromium } from "../support/browser.ts";
+import { builtPages, startChromium } from "../support/browser.ts";
+import { type GuardedPage, guardedPage, IN_EXCEL, violations } from "../support/guarded-page.ts";
 import { openStage, openStep, showStage, startFrom, textOf } from "../support/pane-page.ts";
 import { WIDE_PNG } from "../support/pictures.ts";
 
@@ -14,11 +15,7 @@ const PAGES = (readdirSync(DIST, { recursive: true }) as string[])
   .map((file) => file.replaceAll("\\", "/"))
   .filter((file) => file.endsWith(".html"));
 
-/** Excel's address for a pane on Windows, as its library reads it. */
-const IN_EXCEL = "?_host_Info=Excel$Win32$16.01$en-US$$$$16";
-
 type WatchingWindow = Window & {
-  violations: string[];
   /** How many functions were registered when the page was read to its end. */
   registered?: number;
   CustomFunctions?: { readonly _association: { readonly mappings: object } };
@@ -26,9 +23,8 @@ type WatchingWindow = Window & {
 
 let server: Awaited<ReturnType<typeof serve>>;
 let browser: Browser;
-let context: BrowserContext;
-let asked: string[];
-const outside = (): string[] => asked.filter((address) => !address.startsWith(`${server.address}/`));
+let guarded: GuardedPage;
+const outside = (): string[] => guarded.outside();
 
 beforeAll(async () => {
   server = await serve(DIST);
@@ -38,37 +34,23 @@ afterAll(async () => {
   await browser?.close();
   await server?.close();
 });
-afterEach(() => context?.close());
+afterEach(() => guarded?.page.context().close());
 
 /** A page on which whatever it asks for, and all its policy forbids, is written down; nothing leaves this machine. */
 async function openPage(address: string, prepare?: (page: Page) => Promise<void>): Promise<Page> {
-  context = await browser.newContext({ viewport: { width: 400, height: 800 } });
-  context.setDefaultTimeout(PATIENCE);
-  asked = [];
-  await context.route(/^(?!data:|blob:)/, (route) => {
-    const wanted = route.request().url();
-    asked.push(wanted);
-    return wanted.startsWith(`${server.address}/`) ? route.continue() : route.abort();
-  });
-  await context.addInitScript(() => {
+  guarded = await guardedPage(browser, server.address);
+  const { page } = guarded;
+  await page.addInitScript(() => {
     const watching = window as unknown as WatchingWindow;
-    watching.violations = [];
-    document.addEventListener("securitypolicyviolation", ({ effectiveDirective, blockedURI, sample }) => {
-      watching.violations.push(`${effectiveDirective} ${blockedURI} ${sample}`);
-    });
     document.addEventListener("readystatechange", () => {
       if (document.readyState !== "interactive") return;
       watching.registered = Object.keys(watching.CustomFunctions?._association.mappings ?? {}).length;
     });
   });
-  const page = await context.newPage();
   await prepare?.(page);
   await page.goto(`${server.address}/${address}`);
   return page;
 }
-
-const violations = (page: Page): Promise<string[]> =>
-  page.evaluate(() => (window as unknown as WatchingWindow).violations);
 
 function policyOf(file: string): string {
   const html = readFileSync(join(DIST, file), "utf8");
@@ -115,7 +97,7 @@ describe("a built page asks nobody but its own server, and breaks no rule of its
       const page = await openPage(file);
       expect(await violations(page), file).toEqual([]);
       expect(outside(), file).toEqual([]);
-      await context.close();
+      await page.context().close();
     }
   });
 
@@ -136,7 +118,7 @@ describe("a built page asks nobody but its own server, and breaks no rule of its
     await expect.poll(() => textOf(page.locator(".duty-pane"))).toContain("96.6 ft");
     expect(await violations(page)).toEqual([]);
     expect(outside()).toEqual([]);
-    expect(asked.filter((address) => /office/.test(address) && !/load-office/.test(address))).toEqual([]);
+    expect(guarded.asked.filter((address) => /office/.test(address) && !/load-office/.test(address))).toEqual([]);
   });
 
   it("the workbench", async () => {
@@ -170,7 +152,7 @@ describe("the pane inside Excel", () => {
       });
     });
     const page = await opening;
-    expect(asked.some((address) => /excel-win32/.test(address))).toBe(true);
+    expect(guarded.asked.some((address) => /excel-win32/.test(address))).toBe(true);
     expect(await page.evaluate(() => (window as unknown as WatchingWindow).registered)).toBe(CATALOGUE.length);
     await expect.poll(() => textOf(page.locator("#pane"))).toBe("Waiting for Excel …");
     expect(await violations(page)).toEqual([]);

@@ -1,9 +1,9 @@
 import { spawn } from "node:child_process";
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createServer, type Server } from "node:http";
 import { type AddressInfo, createServer as createSocket } from "node:net";
 import { tmpdir } from "node:os";
-import { dirname, extname, join } from "node:path";
+import { dirname, join } from "node:path";
 import { unzipSync } from "fflate";
 import { JSDOM } from "jsdom";
 import type { Browser, Page } from "playwright-core";
@@ -13,19 +13,11 @@ import { billOfMaterials } from "../../tools/release/bill-of-materials.mjs";
 import { packed } from "../../tools/release/packed.mjs";
 import { headersOf } from "../../tools/site/headers.mjs";
 import { builtPages, PATIENCE, startChromium, watchedPage } from "../support/browser.ts";
+import { violations, watchPolicy } from "../support/guarded-page.ts";
 import { startFrom, textOf } from "../support/pane-page.ts";
+import { listening, plainServer } from "../support/plain-server.ts";
 
 const DIST = builtPages();
-
-/** Types by ending: those that the page for administrators names. */
-const TYPES: Readonly<Record<string, string>> = {
-  ".html": "text/html; charset=utf-8",
-  ".js": "text/javascript; charset=utf-8",
-  ".css": "text/css; charset=utf-8",
-  ".json": "application/json; charset=utf-8",
-  ".txt": "text/plain; charset=utf-8",
-  ".png": "image/png",
-};
 
 interface Rule {
   readonly fits: (path: string) => boolean;
@@ -50,30 +42,7 @@ function toldRules(page: string): readonly Rule[] {
   });
 }
 
-/** A plain server: files of a folder, types by their endings, and the headers it was told to send. */
-function plainServer(folder: string, rules: readonly Rule[]): Server {
-  return createServer((request, response) => {
-    const asked = decodeURIComponent(new URL(request.url ?? "/", "http://plain.test").pathname).slice(1);
-    const path = asked.endsWith("/") ? `${asked}index.html` : asked;
-    const file = join(folder, path);
-    if (!existsSync(file)) {
-      response.writeHead(404).end();
-      return;
-    }
-    const headers = rules.find(({ fits }) => fits(path))?.headers ?? {};
-    response.writeHead(200, { "Content-Type": TYPES[extname(path)] ?? "application/octet-stream", ...headers });
-    response.end(readFileSync(file));
-  });
-}
-
-function listening(server: Server): Promise<string> {
-  return new Promise((resolve) => {
-    server.listen(0, "127.0.0.1", () => resolve(`http://127.0.0.1:${(server.address() as AddressInfo).port}`));
-  });
-}
-
 type HostWindow = Window & {
-  violations: string[];
   functions: Record<string, (...args: unknown[]) => unknown>;
 };
 
@@ -95,7 +64,7 @@ describe("a release, unpacked into an empty folder and served as its page for ad
       writeFileSync(join(folder, name), bytes);
     }
     rules = toldRules(readFileSync(join(folder, "administrator.html"), "utf8"));
-    server = plainServer(folder, rules);
+    server = plainServer(folder, (path) => rules.find(({ fits }) => fits(path))?.headers);
     address = await listening(server);
     browser = await startChromium();
   });
@@ -108,13 +77,10 @@ describe("a release, unpacked into an empty folder and served as its page for ad
 
   async function open(path: string): Promise<{ page: Page; outside: string[]; problems: string[] }> {
     const watched = await watchedPage(browser, address, { width: 400, height: 800 });
+    await watchPolicy(watched.page);
     await watched.page.addInitScript(() => {
       const host = window as unknown as HostWindow & { CustomFunctions: object };
-      host.violations = [];
       host.functions = {};
-      document.addEventListener("securitypolicyviolation", ({ effectiveDirective, blockedURI }) => {
-        host.violations.push(`${effectiveDirective} ${blockedURI}`);
-      });
       // As much of Excel as registers functions.
       host.CustomFunctions = {
         associate: (id: string, answer: () => unknown) => {
@@ -125,9 +91,6 @@ describe("a release, unpacked into an empty folder and served as its page for ad
     await watched.page.goto(`${address}/${path}`);
     return watched;
   }
-
-  const violations = (page: Page): Promise<string[]> =>
-    page.evaluate(() => (window as unknown as HostWindow).violations);
 
   it("gets the headers that the project's own servers send", async () => {
     expect(rules.length).toBeGreaterThan(3);
