@@ -31,7 +31,7 @@ export interface Heading<K extends string> {
 }
 
 /** A title and a few notes may stand above the heading. */
-const ROWS_SEARCHED = 30;
+export const ROWS_SEARCHED = 30;
 
 /**
  * The heading of a table: the first row that names two of the columns it needs, or else of any. A unit may stand in the

@@ -337,6 +337,9 @@ export interface PumpTableFindings {
   "table-unit-assumed": { columns: string };
   "table-findings-left-out": { count: number };
   "table-second-of-its-kind": { other: string };
+  "table-pumps-again": { other: string; more: number };
+  "table-pumps-differ": { other: string; more: number };
+  "table-lists-differ": { other: string; more: number };
   "rank-filling-not-judged": null;
   "rank-npsh-not-judged": { why: string };
   "rank-liquid-viscous": null;

@@ -37,4 +37,6 @@ export interface OfferedPump {
   readonly name: string;
   readonly curves: readonly OfferedCurve[];
   readonly limits: PumpLimits;
+  /** Name of the sheet or file its curves were read from. */
+  readonly source?: string;
 }

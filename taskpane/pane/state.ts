@@ -360,7 +360,7 @@ export function next(state: PaneState, event: PaneEvent): PaneState {
       const change = jobChange(state.duty, event);
       return change === undefined ? state : made(state, change);
     }
-    case "place-typed":
+    case "places-typed":
     case "offers-asked":
     case "offers-progress":
     case "offers-read":

@@ -69,7 +69,7 @@ const { pump: _, ...quarry } = QUARRY;
 
 /** What the engine says of the invented pumps for a duty. */
 function rankedByEngine(duty: DutyText): readonly RankedPump[] {
-  const selection = rankingOf(duty, candidatesOf("a test", inventedPumps()))?.selection;
+  const selection = rankingOf(duty, candidatesOf("a test", [{ source: "a test", ...inventedPumps() }]))?.selection;
   if (selection?.ok !== true) throw new Error("the sample cannot be ranked");
   return selection.value.ranked;
 }
@@ -555,7 +555,7 @@ describe("where pumps come from", () => {
     expect(await textOf(page.locator("#duty-step-pumps"))).toContain(`“Pump curves” ${cell} (head)`);
     expect(await rowsOf(page).locator(".pump-name").first().textContent()).not.toBe(best?.pump.name);
     await page.locator(".places > summary").click();
-    await page.locator("#duty-pumps-curves").fill("Pump curve");
+    await page.locator("#duty-pumps-places").fill("Pump curve");
     await page.getByRole("button", { name: "Read the workbook again" }).click();
     await page.getByText("“Pump curve” is not known").waitFor();
     expect(await rowsOf(page).count()).toBeGreaterThan(5);

@@ -3,8 +3,8 @@ import { entryNamed } from "../../shared/catalogue/catalogue.ts";
 import type { Entry } from "../../shared/catalogue/entry.ts";
 import type { Argument, Cell } from "../../shared/cells/cell.ts";
 import { readCurveTable } from "../../shared/pump-table/curve-table.ts";
+import { joinedPumps } from "../../shared/pump-table/joined-tables.ts";
 import { inventedPumps } from "../../shared/pump-table/library/library.ts";
-import { offeredPumps } from "../../shared/pump-table/offered-pumps.ts";
 import { STANDARD_ATMOSPHERE } from "../../src/basis/constants.ts";
 import { UNIT_SETS } from "../../src/basis/quantities.ts";
 import { andThen } from "../../src/basis/result.ts";
@@ -58,7 +58,7 @@ export function rankingFigures(): RankingFigures {
 function offered(curves: number): readonly OfferedPump[] {
   const table = readCurveTable(tableOf(curves), { place: { name: "pump table" }, units: UNIT_SETS.US });
   if (!table.ok) throw new Error("the bench has a table that cannot be read");
-  return offeredPumps(table.value);
+  return joinedPumps([{ source: "the bench", curves: table.value }]).pumps;
 }
 
 /** Two pumps on a suction each and one main: 900 to 1,010 gpm each, twelve levels, water of two temperatures. */
@@ -114,8 +114,8 @@ function tableOf(curves: number): Cell[][] {
 }
 
 function thousandDuties(): number {
-  const library = inventedPumps();
-  const pumps = offeredPumps(library.curves, library.list).slice(0, 24).map(readyPump);
+  const library = joinedPumps([{ source: "the library", ...inventedPumps() }]);
+  const pumps = library.pumps.slice(0, 24).map(readyPump);
   const pipe = pipeNamed("8in sch40");
   const water = WATER.at(293.15);
   if (!pipe.ok || !water.ok) throw new Error("the bench names what the product does not know");

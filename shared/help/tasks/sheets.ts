@@ -63,15 +63,16 @@ export const CALC_SHEET: Page = taskPage({
 export const IMPORTING: Page = taskPage({
   file: "importing-pumps.html",
   title: "Importing your pumps",
-  summary: "Curves and limits from a sheet, a CSV or an .xlsx file, read whole or not at all.",
+  summary: "Curves and limits from the sheets of the workbook, a CSV or an .xlsx file.",
   words: ["csv", "xlsx", "library", "catalogue", "curve data", "headings"],
   parts: [
     [
       "How",
       numbered(
         "One row a point of a curve, the columns in any order, each with a heading; a unit may stand in it: `flow, m³/h`.",
-        "[[Pump table and ranking]]: “Read the workbook” takes the sheets that have these headings; “Import files” reads CSV and .xlsx.",
-        "All or nothing: every mistake is listed with its cell, and nothing is read until there is none. A number that can be read in two ways is refused, not guessed.",
+        "[[Pump table and ranking]]: “Read the workbook” takes every sheet that has these headings; “Import files” reads CSV and .xlsx.",
+        "A pump that stands on two sheets is ranked once where the figures agree, and otherwise once for each sheet; either is told.",
+        "A file is read whole or not at all: every mistake is listed with its cell. On a sheet a pump with a mistake is set apart, and the others are ranked. A number that can be read in two ways is refused, not guessed.",
       ),
     ],
     ["Curves", toldTable("Columns of the curves", COLUMN_HEAD, columnRows(CURVE_COLUMNS))],

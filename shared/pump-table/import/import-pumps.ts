@@ -6,13 +6,14 @@ import { greatestOf } from "../../../src/numeric/extremes.ts";
 import type { Cell } from "../../cells/cell.ts";
 import { isTooLong, tooLong } from "../../cells/long-text.ts";
 import type { Columns } from "../../tables/column.ts";
-import { columnsNamed, type Heading, headingOf } from "../../tables/heading.ts";
+import { type Heading, headingOf } from "../../tables/heading.ts";
 import { cellPlace, type TablePlace } from "../../tables/place.ts";
 import { readWorkbook } from "../../xlsx/read-workbook.ts";
 import { CURVE_COLUMNS, PUMP_COLUMNS } from "../columns.ts";
 import { type CurveTable, readCurveTable } from "../curve-table.ts";
 import { curveFindings } from "../drawn-curves.ts";
 import { type PumpList, readPumpList } from "../pump-list.ts";
+import { kindOfTable, type TableKind } from "../table-kind.ts";
 import { csvRows } from "./csv-rows.ts";
 import { fileText, unreadable } from "./file-text.ts";
 import { withNumbers } from "./numbers-of-columns.ts";
@@ -32,7 +33,7 @@ export interface ImportedPumps {
 }
 
 interface FoundTable {
-  readonly kind: "curves" | "list";
+  readonly kind: TableKind;
   readonly place: TablePlace;
   readonly rows: readonly (readonly Cell[])[];
 }
@@ -123,7 +124,7 @@ function workbookTables(
   for (const sheet of outcome.workbook.sheets) {
     const table = sheetTable(sheet, name);
     if (!table.ok) return table;
-    const kind = kindOf(table.value.rows);
+    const kind = kindOfTable(table.value.rows);
     if (kind !== undefined) found.push({ kind, ...table.value });
   }
   return succeed(found);
@@ -136,17 +137,9 @@ function csvTables(name: string, bytes: Uint8Array): Result<readonly FoundTable[
   if (!rows.ok) return rows;
   const reason = tooGreat(rows.value.length, greatestOf(rows.value.map((row) => row.length)));
   if (reason !== undefined) return unreadable(name, reason);
-  const kind = kindOf(rows.value);
+  const kind = kindOfTable(rows.value);
   if (kind === undefined) return fail([{ code: "file-not-a-table", kind: "error", subject: name }]);
   return succeed([{ kind, place: { name, corner: { row: 0, column: 0 } }, rows: rows.value }]);
-}
-
-/** A table that names flow and head holds curves; one that names the pump and another column of a list is a list. */
-function kindOf(rows: readonly (readonly Cell[])[]): FoundTable["kind"] | undefined {
-  const { pump, flow, head } = CURVE_COLUMNS;
-  if (columnsNamed(rows, { flow, head }) === 2) return "curves";
-  if (columnsNamed(rows, { pump }) === 1 && columnsNamed(rows, PUMP_COLUMNS) >= 2) return "list";
-  return undefined;
 }
 
 interface Figures extends FoundTable {

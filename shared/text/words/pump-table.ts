@@ -1,6 +1,10 @@
 import type { PumpTableFindings } from "../../../src/basis/finding-code.ts";
 import type { WordsOf } from "../words.ts";
 
+function pumpsNamed(named: string | undefined, more: number): string {
+  return `“${named}”${more === 0 ? "" : ` and ${more} more`}`;
+}
+
 export const pumpTableWords: WordsOf<keyof PumpTableFindings> = {
   "table-no-rows": (f, say) => `${f.subject} has no filled rows; give rows of ${say.suggestions()}`,
   "table-heading-missing": (f, say) =>
@@ -52,6 +56,12 @@ export const pumpTableWords: WordsOf<keyof PumpTableFindings> = {
   "table-findings-left-out": (f) => `${f.subject}: ${f.facts.count} more findings are not shown`,
   "table-second-of-its-kind": (f) =>
     `${f.subject} is a second table of the same kind as ${f.facts.other}; import them one after the other`,
+  "table-pumps-again": (f) =>
+    `${f.subject} has ${pumpsNamed(f.given, f.facts.more)} again, with the figures of ${f.facts.other}: ranked once`,
+  "table-pumps-differ": (f) =>
+    `${f.subject} has ${pumpsNamed(f.given, f.facts.more)} with other figures than ${f.facts.other}: both are ranked, that of ${f.subject} with its sheet behind its name`,
+  "table-lists-differ": (f) =>
+    `${f.subject} states other limits of ${pumpsNamed(f.given, f.facts.more)} than ${f.facts.other}: the narrower count`,
   "rank-filling-not-judged": (f) =>
     `the last row of the ${f.subject} states no level, so the height of the others over the source is not known: whether the pumps fill the line over its summit is not judged`,
   "rank-npsh-not-judged": (f) =>

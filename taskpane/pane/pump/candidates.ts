@@ -1,12 +1,10 @@
-import type { CurveTable } from "../../../shared/pump-table/curve-table.ts";
-import { offeredPumps } from "../../../shared/pump-table/offered-pumps.ts";
-import type { PumpList } from "../../../shared/pump-table/pump-list.ts";
+import { joinedPumps, type PumpTables } from "../../../shared/pump-table/joined-tables.ts";
 import type { Finding } from "../../../src/basis/result.ts";
 import { type ReadyPump, readyPump } from "../../../src/pump/ready-pump.ts";
 
 /** The pumps to choose from, and where they were read. */
 export interface Candidates {
-  /** Such as "the sheet “Pump curves”". */
+  /** “Pump curves” and “Curves TEST-1”. */
   readonly from: string;
   readonly pumps: readonly ReadyPump[];
   /** Pumps whose rows hold a mistake, with what is wrong; they are not ranked. */
@@ -15,22 +13,23 @@ export interface Candidates {
   readonly findings: readonly Finding[];
 }
 
-export interface PumpTables {
-  readonly curves: CurveTable;
-  readonly list?: PumpList;
-}
-
 /** The pumps of tables that were read, made ready once for every duty they are held against. */
 export function candidatesOf(
   from: string,
-  { curves, list }: PumpTables,
+  tables: readonly PumpTables[],
   findings: readonly Finding[] = [],
 ): Candidates {
+  const joined = joinedPumps(tables);
+  const read = tables.flatMap(({ curves }) => curves?.pumps ?? []);
   return {
     from,
-    pumps: offeredPumps(curves, list).map(readyPump),
-    unusable: curves.pumps.filter(({ usable }) => !usable),
-    findings: [...curves.pumps.filter(({ usable }) => usable).flatMap((pump) => pump.findings), ...findings],
+    pumps: joined.pumps.map(readyPump),
+    unusable: read.filter(({ usable }) => !usable),
+    findings: [
+      ...joined.findings,
+      ...read.filter(({ usable }) => usable).flatMap((pump) => pump.findings),
+      ...findings,
+    ],
   };
 }
 

@@ -1,12 +1,11 @@
 import { type RankingView, USUAL_RANKING_VIEW } from "../../../shared/pump-table/ranking-table.ts";
 import type { Finding } from "../../../src/basis/result.ts";
 import { type Candidates, candidateNamed } from "./candidates.ts";
-import type { PumpPlaces } from "./read-sheets.ts";
 
 /** Where pumps are read from, how that goes, and which are laid side by side. No part of the duty. */
 export interface Offers {
-  /** As typed; blank for the sheets of their usual names. */
-  readonly places: PumpPlaces;
+  /** Sheets and ranges as typed; blank for every sheet that has the headings. */
+  readonly places: string;
   readonly candidates: Candidates | undefined;
   readonly reading: Reading;
   /** Names of pumps to compare, in the order they were picked. */
@@ -34,13 +33,12 @@ export type Reading =
   | { readonly kind: "failed"; readonly reason: string; readonly findings: readonly Finding[] };
 
 export type OffersEvent =
-  | { readonly type: "place-typed"; readonly which: keyof PumpPlaces; readonly text: string }
+  | { readonly type: "places-typed"; readonly text: string }
   | { readonly type: "offers-asked"; readonly what: string; readonly stop?: AbortController }
   | { readonly type: "offers-progress"; readonly share: number }
   | {
       readonly type: "offers-read";
       readonly candidates: Candidates;
-      readonly places?: PumpPlaces;
       readonly sheets?: readonly string[];
     }
   | { readonly type: "offers-failed"; readonly reason: string; readonly findings: readonly Finding[] }
@@ -52,7 +50,7 @@ export type OffersEvent =
 export const MOST_COMPARED = 4;
 
 export const NO_OFFERS: Offers = {
-  places: { curves: "", list: "" },
+  places: "",
   candidates: undefined,
   reading: { kind: "idle" },
   compared: [],
@@ -64,8 +62,8 @@ export const NO_OFFERS: Offers = {
 /** The offers after an event. A reading that fails leaves the pumps read before. */
 export function nextOffers(offers: Offers, event: OffersEvent): Offers {
   switch (event.type) {
-    case "place-typed":
-      return { ...offers, places: { ...offers.places, [event.which]: event.text } };
+    case "places-typed":
+      return { ...offers, places: event.text };
     case "offers-asked":
       return { ...offers, reading: { kind: "busy", what: event.what, ...(event.stop && { stop: event.stop }) } };
     case "offers-progress":
@@ -73,9 +71,9 @@ export function nextOffers(offers: Offers, event: OffersEvent): Offers {
         ? { ...offers, reading: { ...offers.reading, share: event.share } }
         : offers;
     case "offers-read": {
-      const { candidates, places = offers.places, sheets = [] } = event;
+      const { candidates, sheets = [] } = event;
       const compared = offers.compared.filter((name) => candidateNamed(candidates, name) !== undefined);
-      return { ...offers, places, candidates, compared, openRow: undefined, reading: { kind: "read", sheets } };
+      return { ...offers, candidates, compared, openRow: undefined, reading: { kind: "read", sheets } };
     }
     case "offers-failed":
       return { ...offers, reading: { kind: "failed", reason: event.reason, findings: event.findings } };

@@ -1,30 +1,29 @@
 import { failureText } from "../../../shared/ports/host-fault.ts";
 import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
+import type { PumpSheetsInput } from "../../../shared/pump-table/pump-sheets.ts";
 import { part } from "../../part.ts";
 import type { PaneContext } from "../context.ts";
 import { readInWorker, tooLarge } from "../reading/read-in-worker.ts";
 import { candidatesOf } from "./candidates.ts";
 import type { OffersEvent } from "./offers.ts";
-import { type PumpPlaces, readPumpSheets, usualPlaces } from "./read-sheets.ts";
+import { readPumpSheets } from "./read-sheets.ts";
 
 const INVENTED_NOTE = "Invented: nobody makes these pumps, and every figure here is made up. For trying out only.";
 
+const NONE_FOUND =
+  "No sheet has a row of headings with pump, flow and head above rows of curves. Write the rows of a curve under such headings, type the sheets or ranges to read, or add pumps.";
+
 type Wanting = Pick<PaneContext, "host" | "send" | "state">;
 
-/** Reads the pumps of the workbook; boxes left blank stand for the sheets of their usual names. */
+/** Reads the pumps of the workbook: of the places typed, or of every sheet that has the headings. */
 export async function readWorkbookPumps({ send, state }: Wanting, host: SheetHost): Promise<void> {
   const { unitSet } = state.duty;
   await attempt(send, "Reading the sheets …", async () => {
     const typed = state.offers.places;
-    const places = typed.curves.trim() === "" ? await usualFor(host, typed) : typed;
-    if (places.curves === "") {
-      return failed(
-        "No sheet is called “Pump curves”. Type the name of the sheet that holds the curves, or add pumps.",
-      );
-    }
-    const read = await readPumpSheets(host, places, unitSet);
-    if (read.ok) return { type: "offers-read", candidates: read.value, places };
-    return { type: "offers-failed", reason: "The pumps could not be read.", findings: read.findings };
+    const read = await readPumpSheets(host, typed, unitSet);
+    if (read.ok) return { type: "offers-read", candidates: read.value };
+    const reason = read.findings.length === 0 ? NONE_FOUND : "The pumps could not be read.";
+    return { type: "offers-failed", reason, findings: read.findings };
   });
 }
 
@@ -49,8 +48,9 @@ export async function importPumpFiles({ host, send, state }: Wanting, files: rea
         return { type: "offers-failed", reason: `${names}: nothing was imported.`, findings: imported.findings };
       }
       const { curves, list } = imported.value;
-      const candidates = candidatesOf(names, { curves, ...(list && { list }) }, imported.findings);
-      const note = `Imported from ${files.map(({ name }) => name).join(", ")}.`;
+      const source = files.map(({ name }) => name).join(", ");
+      const candidates = candidatesOf(names, [{ source, curves, ...(list && { list }) }], imported.findings);
+      const note = `Imported from ${source}.`;
       return { type: "offers-read", candidates, ...(await addedTo(host, { curves, ...(list && { list }), note })) };
     },
     stop,
@@ -62,28 +62,21 @@ export async function addInventedPumps({ host, send }: Wanting): Promise<void> {
   await attempt(send, "Adding the invented library …", async () => {
     const { inventedPumps } = await part(import("../../../shared/pump-table/library/library.ts"));
     const tables = inventedPumps();
-    const candidates = candidatesOf("the invented library: nobody makes these pumps", tables);
+    const candidates = candidatesOf("the invented library: nobody makes these pumps", [
+      { source: "the invented library", ...tables },
+    ]);
     return { type: "offers-read", candidates, ...(await addedTo(host, { ...tables, note: INVENTED_NOTE })) };
   });
 }
 
-async function usualFor(host: SheetHost, typed: PumpPlaces): Promise<PumpPlaces> {
-  const usual = usualPlaces(await host.sheetNames());
-  return typed.list.trim() === "" ? usual : { ...usual, list: typed.list };
-}
-
-type Tables = Parameters<typeof candidatesOf>[1] & { readonly note: string };
-
 /** The sheets of the pumps, once added; nothing without a workbook. */
 async function addedTo(
   host: SheetHost | undefined,
-  tables: Tables,
-): Promise<Pick<Extract<OffersEvent, { type: "offers-read" }>, "places" | "sheets">> {
+  tables: PumpSheetsInput,
+): Promise<Pick<Extract<OffersEvent, { type: "offers-read" }>, "sheets">> {
   if (host === undefined) return {};
   const { addPumpSheets } = await part(import("../../../shared/pump-table/pump-sheets.ts"));
-  const sheets = await addPumpSheets(host, tables);
-  const [list = "", curves = ""] = sheets;
-  return { sheets, places: { curves, list } };
+  return { sheets: await addPumpSheets(host, tables) };
 }
 
 async function attempt(

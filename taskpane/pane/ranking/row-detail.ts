@@ -27,6 +27,7 @@ export function rowDetail(
 ): TemplateResult {
   const units = context.state.duty.unitSet;
   return html`<p><strong class="pump-name">${pump.name}</strong> ${stateView(verdict)}: ${VERDICT_WORDS[verdict]}</p>
+    ${pump.source === undefined ? nothing : html`<p class="hint">Curve read from ${pump.source}.</p>`}
     ${leftOut === undefined ? nothing : html`<p class="why">${sentence(reasonText(leftOut, units))}</p>`}
     ${ranked === undefined ? nothing : rankedView(context, ranking, ranked)}`;
 }

@@ -4,13 +4,7 @@ import type { SheetHost } from "../../../shared/ports/sheet-host.ts";
 import type { PaneContext } from "../context.ts";
 import type { Reading } from "../pump/offers.ts";
 import { addInventedPumps, importPumpFiles, readWorkbookPumps } from "../pump/read-offers.ts";
-import type { PumpPlaces } from "../pump/read-sheets.ts";
 import { findingsView } from "./findings.ts";
-
-const PLACES: readonly { readonly which: keyof PumpPlaces; readonly label: string; readonly usual: string }[] = [
-  { which: "curves", label: "Curves", usual: "Pump curves" },
-  { which: "list", label: "Pump list", usual: "Pumps" },
-];
 
 /** Where the pumps come from: sheets of the workbook, files, or the invented library. */
 export function pumpSourceView(context: PaneContext): TemplateResult {
@@ -49,25 +43,22 @@ export function pumpSourceView(context: PaneContext): TemplateResult {
 function placesView({ state, send }: PaneContext, host: SheetHost): TemplateResult {
   return html`<details class="places">
     <summary>Sheets or ranges to read</summary>
-    ${PLACES.map(
-      ({ which, label, usual }) =>
-        html`<div class="cell">
-          <label for="duty-pumps-${which}">${label}</label>
-          <input
-            id="duty-pumps-${which}"
-            type="text"
-            autocomplete="off"
-            spellcheck="false"
-            placeholder="${usual}, where there is one"
-            aria-describedby="duty-pumps-places-help"
-            .value=${live(state.offers.places[which])}
-            @input=${(event: InputEvent) =>
-              send({ type: "place-typed", which, text: (event.target as HTMLInputElement).value })}
-          />
-        </div>`,
-    )}
+    <div class="cell">
+      <label for="duty-pumps-places">Sheets</label>
+      <input
+        id="duty-pumps-places"
+        type="text"
+        autocomplete="off"
+        spellcheck="false"
+        placeholder="every sheet with the headings"
+        aria-describedby="duty-pumps-places-help"
+        .value=${live(state.offers.places)}
+        @input=${(event: InputEvent) => send({ type: "places-typed", text: (event.target as HTMLInputElement).value })}
+      />
+    </div>
     <p class="hint" id="duty-pumps-places-help">
-      A sheet by name, or a range such as Pump curves!A4:H220. What is changed in
+      Left blank, every sheet is read that heads pump, flow and head in one row, and the limits of every list of pumps.
+      Otherwise sheets by name or ranges, parted by semicolons: Pump curves!A4:H220; Pumps. What is changed in
       ${host.kind === "excel" ? "the workbook" : "the grid"} counts once it is read again.
     </p>
   </details>`;
@@ -115,7 +106,7 @@ function remarksView({ state }: PaneContext): TemplateResult | typeof nothing {
   }
   const findings = candidates?.findings ?? [];
   if (findings.length === 0) return nothing;
-  return html`<details class="left-out">
+  return html`<details class="left-out" ?open=${findings.some(({ kind }) => kind === "error")}>
     <summary>${findings.length === 1 ? "1 remark" : `${findings.length} remarks`} on the tables</summary>
     ${findingsView(findings, units)}
   </details>`;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { curveFindings } from "../../../shared/pump-table/drawn-curves.ts";
+import { joinedPumps } from "../../../shared/pump-table/joined-tables.ts";
 import { inventedPumps } from "../../../shared/pump-table/library/library.ts";
-import { offeredPumps } from "../../../shared/pump-table/offered-pumps.ts";
 import { unitOf } from "../../../src/basis/units.ts";
 import { valueAt } from "../../../src/numeric/pchip.ts";
 import { pumpCurve } from "../../../src/pump/pump-curve.ts";
@@ -9,7 +9,7 @@ import { specificSpeed, suctionSpecificSpeed } from "../../../src/pump/specific-
 
 const [GPM, FT, PSI] = [unitOf("US gpm").factor, unitOf("ft").factor, unitOf("psi").factor];
 const { curves: table, list } = inventedPumps();
-const pumps = offeredPumps(table, list);
+const { pumps } = joinedPumps([{ source: "the library", curves: table, list }]);
 
 const DRAWN = pumps.flatMap(({ name, curves }) =>
   curves.map((curve, i) => {

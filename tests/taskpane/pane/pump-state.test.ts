@@ -106,7 +106,7 @@ describe("the pump of the duty", () => {
 });
 
 describe("the pumps to choose from", () => {
-  const candidates = candidatesOf("a test", inventedPumps());
+  const candidates = candidatesOf("a test", [{ source: "a test", ...inventedPumps() }]);
   const names = candidates.pumps.map(({ offered }) => offered.name);
   const compare = (name: string | undefined, isCompared = true): PaneEvent => ({
     type: "compared",
@@ -151,13 +151,13 @@ describe("the pumps to choose from", () => {
 
   it("are no part of the duty: reading and comparing leave nothing to undo", () => {
     const state = after([
-      { type: "place-typed", which: "curves", text: "My curves!A1:H99" },
+      { type: "places-typed", text: "My curves!A1:H99; Pumps" },
       { type: "offers-asked", what: "…" },
       { type: "offers-read", candidates },
       compare(names[0]),
     ]);
     expect(state.past).toEqual([]);
-    expect(state.offers.places.curves).toBe("My curves!A1:H99");
+    expect(state.offers.places).toBe("My curves!A1:H99; Pumps");
   });
 });
 

@@ -16,7 +16,7 @@ import { choiceOf, isSimilar, pumpTextOf } from "../../../taskpane/pane/pump/pum
 import { rankingOf } from "../../../taskpane/pane/pump/ranking.ts";
 import { QUARRY } from "../../support/duty-of.ts";
 
-const candidates = candidatesOf("a test", inventedPumps());
+const candidates = candidatesOf("a test", [{ source: "a test", ...inventedPumps() }]);
 
 function rankedFor(duty: DutyText): readonly RankedPump[] {
   const selection = rankingOf(duty, candidates)?.selection;

@@ -15,7 +15,7 @@ import { bypass } from "../../support/bypass.ts";
 import { QUARRY } from "../../support/duty-of.ts";
 
 const RANKPUMPS = entryNamed("RANKPUMPS") as Entry;
-const candidates = candidatesOf("a test", { curves: inventedPumps().curves });
+const candidates = candidatesOf("a test", [{ source: "a test", curves: inventedPumps().curves }]);
 
 type Row = readonly Cell[];
 

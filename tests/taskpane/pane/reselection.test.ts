@@ -18,7 +18,7 @@ import { workedOut } from "../../../taskpane/pane/worked.ts";
 import { QUARRY } from "../../support/duty-of.ts";
 import { markup } from "../../support/markup.ts";
 
-const candidates = candidatesOf("a test", inventedPumps());
+const candidates = candidatesOf("a test", [{ source: "a test", ...inventedPumps() }]);
 
 function rankedOn(duty: DutyText): { readonly ranking: Ranking; readonly ranked: readonly RankedPump[] } {
   const ranking = rankingOf(duty, candidates);
