@@ -43,11 +43,16 @@ const APART = new Set(["entry", "logo", "cites", "signed", "revisions", "color",
 
 type Spell = (part: unknown) => unknown;
 
+/** What only reads a cell, and says nothing: most of what a plan is made of. */
+const READS: ReadonlySet<unknown> = new Set<Expression["op"]>(["value", "range", "column", "columnSum", "part"]);
+
 /** Goes through a part of a plan; what has nothing to be respelt stays the same object. */
 function speller(words: (text: string) => string): Spell {
   const inObject = (part: Readonly<Record<string, unknown>>): unknown => {
+    if (READS.has(part["op"])) return part;
     let now: Record<string, unknown> | undefined;
-    for (const [key, value] of Object.entries(part)) {
+    for (const key in part) {
+      const value = part[key];
       const spelt = ofKey(part, key, value);
       if (spelt === value) continue;
       now ??= { ...part };
@@ -57,10 +62,9 @@ function speller(words: (text: string) => string): Spell {
   };
 
   function ofKey(part: Readonly<Record<string, unknown>>, key: string, value: unknown): unknown {
-    if (APART.has(key)) return value;
-    if (typeof value === "string") return isOurs(part, key) ? words(value) : value;
+    if (typeof value === "string") return !APART.has(key) && isOurs(part, key) ? words(value) : value;
     if (typeof value === "function") return wrapped(value as WorkingColumn["cells"] & ((of: never) => Expression));
-    return spell(value);
+    return typeof value !== "object" || APART.has(key) ? value : spell(value);
   }
 
   /** A cell that is worked out row by row is spelt when it is asked for. */
@@ -68,11 +72,20 @@ function speller(words: (text: string) => string): Spell {
     return (of) => spell(cells(of));
   }
 
+  function inAll(parts: readonly unknown[]): unknown {
+    let now: unknown[] | undefined;
+    for (let i = 0; i < parts.length; i += 1) {
+      const spelt = spell(parts[i]);
+      if (spelt === parts[i]) continue;
+      now ??= [...parts];
+      now[i] = spelt;
+    }
+    return now ?? parts;
+  }
+
   function spell(part: unknown): unknown {
     if (typeof part !== "object" || part === null || part instanceof Map) return part;
-    if (!Array.isArray(part)) return inObject(part as Readonly<Record<string, unknown>>);
-    const now = part.map(spell);
-    return now.some((one, i) => one !== part[i]) ? now : part;
+    return Array.isArray(part) ? inAll(part) : inObject(part as Readonly<Record<string, unknown>>);
   }
   return spell;
 }

@@ -10,8 +10,22 @@ export function withCurrency({ currency }: Duty, label: string): string {
 
 /** Whether any amount on the sheet is named with the currency. */
 export function hasMoney(duty: Duty, items: readonly PlanItem[]): boolean {
-  const named = JSON.stringify(withCurrency(duty, ""));
-  return duty.currency !== undefined && JSON.stringify(items).includes(named.slice(1, -1));
+  const named = withCurrency(duty, "");
+  return duty.currency !== undefined && items.some((item) => labelsOf(item).some((label) => label.includes(named)));
+}
+
+function labelsOf(item: PlanItem): readonly string[] {
+  switch (item.kind) {
+    case "input":
+    case "result":
+      return [item.label];
+    case "inputTable":
+    case "working":
+    case "table":
+      return item.columns.map(({ label }) => label);
+    default:
+      return [];
+  }
 }
 
 /** Stated amounts of money as input cells, as far as they are stated. */
