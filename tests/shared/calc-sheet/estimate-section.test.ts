@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
+import { dutyPlan, fieldsNotUsed } from "../../../shared/calc-sheet/duty-plan.ts";
 import { tableCell } from "../../../shared/calc-sheet/expression.ts";
 import type { CalcSheetPlan } from "../../../shared/calc-sheet/plan.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
@@ -228,6 +228,19 @@ describe("the price on the sheet", () => {
   it("names the currency beside every amount of money", () => {
     const labels = section(duty({ ...PRICED, ...MOTOR, ...LIFE, currency: "EUR" })).figures.map(({ label }) => label);
     expect(labels).toEqual(expect.arrayContaining(["Selling price, EUR", "Life-cycle cost, EUR", "Overhead, EUR"]));
+  });
+
+  it.each([
+    ["nothing", {}, true],
+    ["a job named like it", { project: "Pumps, EUR" }, true],
+    ["a direct cost", { directCost: "10000" }, false],
+    ["a price", PRICED, false],
+    ["a tariff", MOTOR, false],
+    ["a fuel price", ENGINE, false],
+  ] as const)("is told as not used beside no amount of money: %s", (_, fields, isTold) => {
+    const read = duty({ ...fields, currency: "EUR" });
+    const told = fieldsNotUsed(read, dutyPlan(read).items).map(({ key }) => key);
+    expect(told.includes("currency")).toBe(isTold);
   });
 });
 
