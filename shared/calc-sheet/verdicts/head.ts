@@ -108,6 +108,7 @@ function headIn(one: DutyState, duty: Duty, pump: DutyPump): readonly Criterion[
   const head = headAtFlow(one, duty);
   const limit = stateCell(duty, one, "headToSelect");
   const isAssumed = one.isMarginAssumed;
+  const found = isAssumed ? difference(head, assumedMargin(one, duty)) : head;
   const withoutMargin = ifError(
     ifAtLeast(
       POINT.headAtDuty,
@@ -122,7 +123,7 @@ function headIn(one: DutyState, duty: Duty, pump: DutyPump): readonly Criterion[
     limitOf({
       of: "head",
       what: isNormal ? "head at the duty flow" : `head at the duty flow, ${one.words}`,
-      found: isAssumed ? difference(head, assumedMargin(one, duty)) : head,
+      found,
       ...(isAssumed && {
         foundAtBest: head,
         assumed: join(FIELD.lossMargin, constant(" % margin on losses")),
@@ -137,7 +138,7 @@ function headIn(one: DutyState, duty: Duty, pump: DutyPump): readonly Criterion[
       why:
         isNormal && !isAssumed
           ? withoutMargin
-          : ifError(ifNumber(head, constant(isNormal ? moved(pump) : ""), ""), NO_HEAD),
+          : ifError(ifNumber(head, isNormal ? shortOfAssumed(found, head, limit, pump) : constant(""), ""), NO_HEAD),
       ...(one.route !== undefined && { cites: siphonMethod.cites[0] }),
     }),
   ];
@@ -175,6 +176,14 @@ const NO_HEAD = "the curve gives no head at the duty flow";
 function moved({ speedRatio, trimRatio }: Pick<DutyPump, "speedRatio" | "trimRatio">): string {
   if (speedRatio !== 1) return "its speed was set for another duty: choose it again, or set the speed ratio";
   return trimRatio === 1 ? "" : "its impeller was trimmed for another duty: choose it again, or set the trim ratio";
+}
+
+/** Why a pump misses the duty with the margin that is assumed: that margin, or the duty itself. */
+function shortOfAssumed(found: Expression, head: Expression, limit: Expression, pump: DutyPump): Expression {
+  const reaches = (given: Expression, met: Expression, otherwise: Expression): Expression =>
+    ifAtLeast(rounded(given, 6), rounded(limit, 6), met, otherwise);
+  const stateIt = "state the margin on friction losses, 0 for none, and select the pump with it";
+  return reaches(found, constant(""), reaches(head, constant(stateIt), constant(moved(pump))));
 }
 
 /** Margin on losses taken where none is stated, of all losses of a state. */

@@ -101,6 +101,22 @@ describe("the verdict on head", () => {
     expect([at(117), at(114), at(111.3)]).toEqual(["check", "check", "fail"]);
   });
 
+  // At 0.9 of its speed the curve gives 0.9 of the flow at 0.81 of the head: the heads above, by affinity.
+  it.each([
+    [117, /^Check:(?!.*(select|another duty)).*assumed: 10 % margin on losses/],
+    [114, /^Check:(?!.*another duty).*state the margin on friction losses, 0 for none, and select the pump with it/],
+    [111.3, /^Fails:(?!.*state the margin).*its speed was set for another duty/],
+  ])("says why a slowed pump that gives %s ft of the 111.364 ft misses them, or the margin assumed", (head, words) => {
+    const slowed: Rows = [
+      [0, head + 40],
+      [454.321804342, head],
+      [600, head - 30],
+      [900, 10],
+    ].map(([flow = 0, lift = 0]) => [`${flow / 0.9} gpm`, `${lift / 0.81} ft`]);
+    const duty = dutyWith({ ...PUBLISHED, frictionMargin: "" }, slowed, { speedRatio: "0.9" }, PIPED);
+    expect(judged(duty, "head", /head at the duty flow/)[0]?.text).toMatch(words);
+  });
+
   // Hand calculation: 41.0 m less 7 % is 38.13 m.
   it.each([
     ["38.1 m", "pass"],
