@@ -1,4 +1,4 @@
-import type { Entry } from "../shared/catalogue/entry.ts";
+import { argumentCount, type Entry } from "../shared/catalogue/entry.ts";
 import type { Argument, Cell } from "../shared/cells/cell.ts";
 
 /**
@@ -6,7 +6,7 @@ import type { Argument, Cell } from "../shared/cells/cell.ts";
  * as null), then an object about the call itself, which is dropped. A repeated parameter arrives as one list.
  */
 export function argumentsOf(entry: Entry, raw: readonly unknown[]): readonly Argument[] {
-  const declared = entry.parameters.length + (entry.unitless ? 0 : 1);
+  const declared = argumentCount(entry);
   if (!entry.repeating) return raw.slice(0, declared).map(argumentOf);
   const repeated = raw[declared - 1];
   const list = Array.isArray(repeated) ? (repeated as readonly unknown[]) : [repeated];

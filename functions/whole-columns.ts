@@ -1,4 +1,4 @@
-import { type Entry, parameterName } from "../shared/catalogue/entry.ts";
+import { type Entry, parameterName, withUnits } from "../shared/catalogue/entry.ts";
 import { type CellError, isCellError } from "../shared/cells/cell.ts";
 import { cellOf } from "./host-values.ts";
 
@@ -16,8 +16,12 @@ export function asFarAsFilled(entry: Entry, raw: readonly unknown[]): readonly u
   const filled = long.reduce((most, rows) => Math.max(most, filledRows(rows)), 1);
   if (filled <= MOST_ROWS) return raw.map((value) => (isLong(value) ? value.slice(0, filled) : value));
   const at = raw.findIndex(isLong);
-  const [key] = entry.parameters[Math.min(at, entry.parameters.length - 1)] ?? ["units"];
-  const name = parameterName(key);
+  const names = withUnits(
+    entry,
+    entry.parameters.map(([key]) => parameterName(key)),
+    "units",
+  );
+  const name = names[Math.min(at, names.length - 1)] ?? "units";
   return {
     error: "#VALUE!",
     message:

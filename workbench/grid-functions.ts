@@ -1,6 +1,6 @@
 import type { BaseFunction, BaseValueObject, ErrorType, IFunctionInfo } from "@univerjs/engine-formula";
 import { call, type Outcome } from "../shared/catalogue/call.ts";
-import { type Entry, parameterName } from "../shared/catalogue/entry.ts";
+import { type Entry, parameterName, withUnits } from "../shared/catalogue/entry.ts";
 import { type Argument, type Cell, isCellError, isRange } from "../shared/cells/cell.ts";
 import { NAMESPACE } from "../shared/ports/namespace.ts";
 import type { CellMessages, CellRemarks } from "./cell-messages.ts";
@@ -123,6 +123,6 @@ function functionInfo(engine: FormulaEngine, entry: Entry): IFunctionInfo {
     functionType: engine.FunctionType.User,
     description: `${entry.summary}. ${entry.method}`,
     abstract: entry.summary,
-    functionParameter: entry.unitless ? parameters : [...parameters, units],
+    functionParameter: [...withUnits(entry, parameters, units)],
   };
 }

@@ -3,7 +3,7 @@ import type { Finding } from "../../src/basis/result.ts";
 import { greatestOf, leastOf } from "../../src/numeric/extremes.ts";
 import type { Outcome } from "../catalogue/call.ts";
 import { notesOf } from "../catalogue/entries/notes.ts";
-import type { Entry } from "../catalogue/entry.ts";
+import { type Entry, withUnits } from "../catalogue/entry.ts";
 import { WAITS_FOR } from "../catalogue/parameters/criteria.ts";
 import { settle } from "../catalogue/remembered-reading.ts";
 import { type Argument, type Cell, type CellError, isCellError, isRange } from "../cells/cell.ts";
@@ -229,7 +229,7 @@ function outcomeOf(sheet: Working, of: Call, key: string): Outcome {
     const answer = answerTo(sheet, arg, key);
     given.push(typeof answer === "number" && wantsSign(of, place, arg) ? `${answer} %` : answer);
   }
-  const outcome = callOnce(entry, withUnits(entry, given, sheet.unitSet), sheet.calls, sheet.before?.calls);
+  const outcome = callOnce(entry, callArguments(entry, given, sheet.unitSet), sheet.calls, sheet.before?.calls);
   sheet.findings.set(key, outcome.findings);
   return outcome;
 }
@@ -241,13 +241,12 @@ function notPlaced(key: string): CellError {
   return { error: "#N/A", message: `Not worked out for this duty: ${key}.` };
 }
 
-/** The arguments of a call with `units` in its place, left-out ones kept open. */
-export function withUnits<T>(entry: Entry, args: readonly (T | null)[], units: T): readonly (T | null)[] {
+/** The arguments of a call with `units` in its place, those left out before it kept open. */
+export function callArguments<T>(entry: Entry, args: readonly (T | null)[], units: T): readonly (T | null)[] {
   if (entry.unitless) return args;
-  const padded = [...args];
-  while (padded.length < entry.parameters.length) padded.push(null);
-  padded.push(units);
-  return padded;
+  const padded = Array.from({ length: Math.max(args.length, entry.unitsAt) }, (_, i) => args[i] ?? null);
+  const given = withUnits<T | null>(entry, padded, units);
+  return given.slice(0, given.findLastIndex((arg) => arg !== null) + 1);
 }
 
 /** Texts and numbers one after another; the first error among them as it is. */

@@ -1,7 +1,7 @@
 import type { UnitSetName } from "../../src/basis/quantities.ts";
 import { isCellError } from "../cells/cell.ts";
 import { NAMESPACE } from "../ports/namespace.ts";
-import { withUnits } from "./evaluate.ts";
+import { callArguments } from "./evaluate.ts";
 import { type Call, type Expression, wantsSign } from "./expression.ts";
 
 /** Stands for a cell or table that a sheet does not hold. */
@@ -104,7 +104,7 @@ export function formulaOf(expression: Expression, at: Addresses, units: UnitSetN
       const text = write(arg);
       return wantsSign(of, place, arg) ? `IF(ISNUMBER(${text}),${numberText(text)}&" %",${text})` : text;
     });
-    return withUnits(of.entry, given, literal(units)).map((arg) => arg ?? "");
+    return callArguments(of.entry, given, literal(units)).map((arg) => arg ?? "");
   }
 
   function callText(of: Call): string {

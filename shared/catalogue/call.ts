@@ -14,7 +14,15 @@ import { isTooLong, tooLong } from "../cells/long-text.ts";
 import { cellErrorOf } from "../text/cell-error.ts";
 import { spelt, speltAround } from "../text/spelling.ts";
 import { inWords } from "../text/words.ts";
-import { type CallFacts, type Entry, type KeyedColumn, parameterName, type Row } from "./entry.ts";
+import {
+  argumentCount,
+  type CallFacts,
+  type Entry,
+  type KeyedColumn,
+  parameterName,
+  type Row,
+  withoutUnits,
+} from "./entry.ts";
 import { settleTemperature, type TemperatureSlot, temperatureSlot } from "./named-temperature.ts";
 import type { Parameter, Reading } from "./parameter.ts";
 import { implausible } from "./plausible.ts";
@@ -43,9 +51,9 @@ export function call(entry: Entry, given: readonly Argument[]): Outcome {
   const args = given.map(orNothing);
   const unitSet = unitSetOf(entry, args);
   if (!unitSet.ok) return failed(unitSet.findings, "US");
-  const inError = firstError(args.slice(0, readParameters(entry).length + (entry.unitless ? 0 : 1)));
+  const most = argumentCount(entry);
+  const inError = firstError(args.slice(0, entry.repeating ? most - 1 : most));
   if (inError !== undefined) return { ok: false, error: inError, findings: [], unitSet: unitSet.value };
-  const most = entry.parameters.length + (entry.unitless ? 0 : 1);
   if (args.length > most && !entry.repeating && args.slice(most).some((extra) => isRange(extra) || !isAbsent(extra))) {
     return failed([tooMany(entry, args.length, most)], unitSet.value);
   }
@@ -57,10 +65,10 @@ function orNothing(argument: Argument): Argument {
   return isRange(argument) && argument.every((row) => row.length === 0) ? null : argument;
 }
 
-/** Reads the last argument, `units`, wherever the function has one. */
+/** Reads the argument `units`, wherever the function has one. */
 function unitSetOf(entry: Entry, args: readonly Argument[]): Result<UnitSetName> {
   if (entry.unitless) return succeed("US");
-  const given = args[entry.parameters.length] ?? null;
+  const given = args[entry.unitsAt] ?? null;
   const cell = isRange(given)
     ? given.length === 1 && given[0]?.length === 1
       ? (given[0][0] ?? null)
@@ -124,11 +132,12 @@ class Call {
     this.#units = UNIT_SETS[unitSet];
     const parameters = readParameters(entry);
     this.#facts = { unitSet, rest: entry.repeating ? args.slice(parameters.length) : [] };
+    const own = withoutUnits(entry, args);
     this.#slots = parameters.map(([key, parameter], i) => ({
       key,
       parameter,
       reading: { name: parameterName(key), unitSet, units: this.#units },
-      argument: args[i] ?? null,
+      argument: own[i] ?? null,
     }));
     this.#temperature = temperatureSlot(this.#slots);
   }

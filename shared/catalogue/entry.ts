@@ -106,8 +106,10 @@ export interface Entry {
   /** How it is worked out and what is assumed; plain sentences for the help page. */
   readonly method: string;
   readonly cites: readonly [Citation, ...Citation[]];
-  /** In the order of the arguments. `units` comes after them, unless `unitless`. */
+  /** In the order of the arguments, without `units`. */
   readonly parameters: readonly (readonly [key: string, parameter: Parameter<unknown>])[];
+  /** How many of them stand before `units`: all, but for those that came later. */
+  readonly unitsAt: number;
   /** No argument or answer has a unit, so there is no `units` argument. */
   readonly unitless: boolean;
   /** The last parameter may be repeated (NOTES): it is not read, its arguments reach `run` in `rest`. */
@@ -145,6 +147,8 @@ interface EntrySpec<Id extends string, P extends NamedParameters, A extends Stat
   readonly method: string;
   readonly cites: readonly [Citation, ...Citation[]];
   readonly parameters: P;
+  /** The first parameter that was added after `units`, which keeps its place; each of these may be left out. */
+  readonly unitsBefore?: keyof P & string;
   readonly unitless?: boolean;
   readonly repeating?: boolean;
   readonly answer: A;
@@ -155,15 +159,18 @@ interface EntrySpec<Id extends string, P extends NamedParameters, A extends Stat
 /** Binds an engine function to its place in the spreadsheet. Key order is argument order. */
 export function defineEntry<const Id extends string, const P extends NamedParameters, const A extends StatedAnswer>({
   parameters,
+  unitsBefore,
   unitless = false,
   repeating = false,
   answer,
   run,
   ...facts
 }: EntrySpec<Id, P, A>): TypedEntry<Id, P, A> {
+  const keys = Object.keys(parameters);
   return {
     ...facts,
     parameters: Object.entries(parameters) as unknown as TypedEntry<Id, P, A>["parameters"],
+    unitsAt: unitsBefore === undefined ? keys.length : keys.indexOf(unitsBefore),
     unitless,
     repeating,
     answer: ("columns" in answer ? { ...answer, columns: keyed(answer.columns) } : answer) as AnswerOf<A>,
@@ -173,6 +180,21 @@ export function defineEntry<const Id extends string, const P extends NamedParame
 
 function keyed(columns: Readonly<Record<string, Column>>): readonly KeyedColumn[] {
   return Object.entries(columns).map(([key, column]) => ({ key, ...column }));
+}
+
+/** What stands for each parameter of a function, with what stands for `units` in its place among them. */
+export function withUnits<T>({ unitless, unitsAt }: Entry, own: readonly T[], units: T): readonly T[] {
+  return unitless ? own : [...own.slice(0, unitsAt), units, ...own.slice(unitsAt)];
+}
+
+/** The arguments of a call without `units`: one for each parameter, as far as they were given. */
+export function withoutUnits<T>({ unitless, unitsAt }: Entry, args: readonly T[]): readonly T[] {
+  return unitless ? args : [...args.slice(0, unitsAt), ...args.slice(unitsAt + 1)];
+}
+
+/** How many arguments a function takes, `units` among them. */
+export function argumentCount({ parameters, unitless }: Entry): number {
+  return parameters.length + (unitless ? 0 : 1);
 }
 
 /** "staticHead" as people read it: "static head". A symbol stays as it is: "C", "pH". */

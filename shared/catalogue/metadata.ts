@@ -1,7 +1,7 @@
 import { UNIT_SET_NAMES } from "../../src/basis/quantities.ts";
 import { unitsThatDo } from "../../src/basis/quantity-text.ts";
 import { CATALOGUE } from "./catalogue.ts";
-import { type Entry, parameterName } from "./entry.ts";
+import { type Entry, parameterName, withUnits } from "./entry.ts";
 import type { Parameter } from "./parameter.ts";
 import { HOW_READ } from "./parameters/share.ts";
 
@@ -61,10 +61,10 @@ function parametersOf(entry: Entry): readonly ParameterDescription[] {
     const facts = { name: shownName(key), description: descriptionOf(parameter) };
     return { ...facts, type: "any", dimensionality: "matrix", ...optional, ...repeating };
   });
-  if (entry.unitless) return own;
   const choices = UNIT_SET_NAMES.map((name) => `"${name}"`).join(", ");
   const description = `Unit set of plain numbers and of the answer: ${choices}; "US" when left out`;
-  return [...own, { name: "units", description, type: "any", dimensionality: "matrix", optional: true }];
+  const units = { name: "units", description, type: "any", dimensionality: "matrix", optional: true } as const;
+  return withUnits<ParameterDescription>(entry, own, units);
 }
 
 /** "static_head": as Excel's own functions name arguments of several words. */

@@ -67,10 +67,18 @@ const NEEDED = [
   "frictionMargin",
 ] as const;
 
+/** What a line with levels needs beside these. */
+const OF_SIPHONS = ["siphonHeight", "siphonHeightLoss", "siphonPressure"] as const;
+
+function isLevelled(line: Line): boolean {
+  return line.some(({ endLevel }) => endLevel !== undefined);
+}
+
 function caseOf(base: Duty, duty: Duty, made: Made): Result<StationCase> {
   const suctionLine = lineOf(base, duty, base.suctionLine, made.isAged);
   const dischargeLine = lineOf(base, duty, base.dischargeLine, made.isAged);
-  const isMissing = "staticHead" in made && made.staticHead === undefined;
+  const isSiphonOpen = dischargeLine !== undefined && isLevelled(dischargeLine) && !hasFields(duty, ...OF_SIPHONS);
+  const isMissing = isSiphonOpen || ("staticHead" in made && made.staticHead === undefined);
   if (!hasFields(duty, ...NEEDED) || suctionLine === undefined || dischargeLine === undefined || isMissing) {
     return fail([]);
   }
@@ -109,12 +117,22 @@ function runsFull(base: Duty, duty: Duty, { isAged, isRangeEnd }: Made, liquid: 
   const [suctionLine, line] = (["suctionLine", "dischargeLine"] as const).map((of) =>
     lineOf(base, duty, base[of], isAged && !isRangeEnd),
   );
-  if (!hasFields(duty, ...NEEDED) || suctionLine === undefined || line === undefined) return false;
-  if (line.every(({ endLevel }) => endLevel === undefined)) return false;
+  if (!hasFields(duty, ...NEEDED, ...OF_SIPHONS) || suctionLine === undefined || line === undefined) return false;
+  if (!isLevelled(line)) return false;
   const { flow, sourceLevel, pumpLevel, deliveryLevel, sourcePressure, deliveryPressure, altitude } = duty;
   const ends = { outlet: base.outlet ?? "free", summitValve: base.summitValve ?? "none" };
   const found = andThen(routeOfLine({ line, startLevel: pumpLevel, outletLevel: deliveryLevel, altitude }), (route) =>
-    siphonCredit({ flow, sourceLevel, sourcePressure, deliveryPressure, suctionLine, route, liquid, ...ends }),
+    siphonCredit({
+      flow,
+      sourceLevel,
+      sourcePressure,
+      deliveryPressure,
+      suctionLine,
+      route,
+      liquid,
+      limits: duty,
+      ...ends,
+    }),
   );
   return found.ok && found.value.isEarned;
 }

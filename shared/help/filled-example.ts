@@ -1,6 +1,6 @@
 import { UNIT_SETS, type UnitSetName } from "../../src/basis/quantities.ts";
 import { fromEngine, toEngine } from "../../src/basis/units.ts";
-import type { Entry } from "../catalogue/entry.ts";
+import { type Entry, withoutUnits, withUnits } from "../catalogue/entry.ts";
 import type { Parameter } from "../catalogue/parameter.ts";
 import { type Argument, isRange } from "../cells/cell.ts";
 import { USES } from "./examples/uses.ts";
@@ -26,11 +26,24 @@ export function filledExample(entry: Entry, set: UnitSetName): FilledExample {
   const own = entry.unitless ? first : known.find(({ args }) => unitSetOf(entry, args) === set);
   if (own !== undefined) return own;
   const from = unitSetOf(entry, first.args);
-  const args = entry.parameters.map(([, parameter], i) => turned(first.args[i] ?? null, parameter, from, set));
+  const given = withoutUnits(entry, first.args);
+  const whole = entry.parameters.map((_, i) => given[i] ?? null);
+  const args = entry.parameters.map(([, parameter], i) => turned(whole[i] ?? null, parameter, from, set));
   const isTurned = args.every((arg) => arg !== undefined);
   return isTurned
-    ? { args: [...args, set] }
-    : { ...first, args: [...entry.parameters.map((_, i) => first.args[i] ?? null), from] };
+    ? { args: upToUnits(entry, withUnits(entry, args, set)) }
+    : { ...first, args: upToUnits(entry, withUnits(entry, whole, from)) };
+}
+
+/** Without what was left out after `units`. */
+function upToUnits({ unitsAt }: Entry, args: readonly Argument[]): readonly Argument[] {
+  return args.slice(
+    0,
+    Math.max(
+      unitsAt,
+      args.findLastIndex((arg) => arg !== null),
+    ) + 1,
+  );
 }
 
 /** An argument in another unit set; undefined where its numbers do not say what they measure. */

@@ -1,16 +1,15 @@
-import type { Entry } from "../catalogue/entry.ts";
-import { parameterName } from "../catalogue/entry.ts";
+import { type Entry, parameterName, withUnits } from "../catalogue/entry.ts";
 import { type Argument, type Cell, isCellError, isRange } from "../cells/cell.ts";
 import { NAMESPACE } from "../ports/namespace.ts";
 
 /** "=DUTY.NPSHA(flow, suction lift, suction line, [altitude], …, [units])". */
-export function syntaxOf({ id, parameters, unitless, repeating }: Entry): string {
-  const names = parameters.map(([key, parameter]) => {
+export function syntaxOf(entry: Entry): string {
+  const names = entry.parameters.map(([key, parameter]) => {
     const name = parameterName(key);
     return "fallback" in parameter ? `[${name}]` : name;
   });
-  const tail = repeating ? ["…"] : unitless ? [] : ["[units]"];
-  return `=${NAMESPACE}.${id}(${[...names, ...tail].join(", ")})`;
+  const all = [...withUnits(entry, names, "[units]"), ...(entry.repeating ? ["…"] : [])];
+  return `=${NAMESPACE}.${entry.id}(${all.join(", ")})`;
 }
 
 /** Where on a sheet a range stands, in the place of its cells. */

@@ -1,7 +1,6 @@
 import { citationText } from "../../src/basis/citation.ts";
 import { printedUnit, UNIT_SET_NAMES } from "../../src/basis/quantities.ts";
-import type { Answer, Entry, Example } from "../catalogue/entry.ts";
-import { parameterName } from "../catalogue/entry.ts";
+import { type Answer, type Entry, type Example, parameterName, withUnits } from "../catalogue/entry.ts";
 import type { Parameter } from "../catalogue/parameter.ts";
 import { NAMESPACE } from "../ports/namespace.ts";
 import type { Use } from "./examples/example.ts";
@@ -54,7 +53,7 @@ export function argumentTable(entry: Entry): Html {
     "",
     "“US”",
   ];
-  const rows = entry.unitless ? own : [...own, units];
+  const rows = withUnits<readonly Html[]>(entry, own, units);
   if (rows.length === 0) return "<p>None.</p>";
   return table("Arguments", ["Argument", "What it is", "Unit", "Range", "When left out"], rows);
 }

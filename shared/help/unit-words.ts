@@ -19,7 +19,7 @@ export function unitOfEachSet(quantity: Quantity): string {
 }
 
 /** The unit set a call is made in. */
-export function unitSetOf({ parameters, unitless }: Entry, args: Example["args"]): UnitSetName {
-  const given = unitless ? undefined : args[parameters.length];
+export function unitSetOf({ unitsAt, unitless }: Entry, args: Example["args"]): UnitSetName {
+  const given = unitless ? undefined : args[unitsAt];
   return UNIT_SET_NAMES.find((name) => typeof given === "string" && given.toUpperCase() === name) ?? "US";
 }

@@ -10,16 +10,14 @@ import {
   type GradePoint,
   highestSiphon,
   isVacuum,
-  LEAST_SIPHON_PRESSURE,
+  type SiphonLimits,
+  siphonLimitsMethod,
   type VertexState,
 } from "./grade-point.ts";
 import { altitudeAt, isAltitudeKnown, type Route } from "./route.ts";
 
 const SEPARATION: Citation = { source: "white-fluid-mechanics", at: "vapour pressure and cavitation" };
-const SUMMIT_CHOICE: Citation = {
-  source: "house",
-  at: "no siphon recovery below 30 kPa absolute nor beyond 7.0 m (23 ft) at sea level, less 1.1 m per 1000 m",
-};
+const [SUMMIT_CHOICE] = siphonLimitsMethod.cites;
 const FILLING_CHOICE: Citation = {
   source: "house",
   at: "at start-up the pump fills the line: maximum of elevation plus losses to there",
@@ -30,6 +28,7 @@ const subject = "route";
 
 interface Marched extends GradeLineInput {
   readonly startHead: number;
+  readonly limits: SiphonLimits;
   readonly isMarchedBack: boolean;
 }
 
@@ -51,7 +50,7 @@ export function gradeLineRemarks(input: Marched, points: readonly GradePoint[]):
   ];
 }
 
-function vacuumRemarks({ route, liquid }: GradeLineInput, points: readonly GradePoint[]): readonly Finding[] {
+function vacuumRemarks({ route, liquid, limits }: Marched, points: readonly GradePoint[]): readonly Finding[] {
   const findings: Finding[] = [];
   const separated = lowestWith(points, "column separation");
   if (separated !== undefined) {
@@ -86,7 +85,7 @@ function vacuumRemarks({ route, liquid }: GradeLineInput, points: readonly Grade
       kind: "check",
       subject,
       found: amount("absolutePressure", airy.atmosphericPressure + airy.leastPressure),
-      limit: { quantity: "absolutePressure", value: LEAST_SIPHON_PRESSURE, side: "at least" },
+      limit: { quantity: "absolutePressure", value: limits.siphonPressure, side: "at least" },
       facts: at(airy),
       cites: SUMMIT_CHOICE,
     });
@@ -98,7 +97,7 @@ function vacuumRemarks({ route, liquid }: GradeLineInput, points: readonly Grade
       kind: "check",
       subject,
       found: amount("head", -high.leastPressure / (liquid.density * STANDARD_GRAVITY)),
-      limit: { quantity: "head", value: highestSiphon(altitudeAt(route, high.elevation)), side: "at most" },
+      limit: { quantity: "head", value: highestSiphon(limits, altitudeAt(route, high.elevation)), side: "at most" },
       facts: at(high),
       cites: SUMMIT_CHOICE,
     });

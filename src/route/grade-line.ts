@@ -5,22 +5,28 @@ import { all, andThen, type Result, succeed } from "../basis/result.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import { standardAtmosphere } from "../site/atmosphere.ts";
 import { gradeLineRemarks } from "./grade-line-remarks.ts";
-import { type GradeLineInput, type GradePoint, highestSiphon, vertexState } from "./grade-point.ts";
+import {
+  type GradeLineInput,
+  type GradePoint,
+  highestSiphon,
+  type SiphonLimits,
+  siphonLimitsMethod,
+  USUAL_SIPHON,
+  vertexState,
+} from "./grade-point.ts";
 import { heightOver } from "./height-over.ts";
 import { type March, march, startOf } from "./march.ts";
 import { altitudeAt, checkedRoute, isAltitudeKnown, type Route } from "./route.ts";
 
 export const gradeLineMethod = {
-  cites: [
-    { source: "white-fluid-mechanics", at: "hydraulic and energy grade lines" },
-    { source: "house", at: "limits of vacuum at summits: 30 kPa absolute, 7.0 m of siphon less 1.1 m per 1000 m" },
-  ],
+  cites: [{ source: "white-fluid-mechanics", at: "hydraulic and energy grade lines" }, ...siphonLimitsMethod.cites],
   inputs: {
     flow: { name: "flow", symbol: "Q", quantity: "flow", atLeast: 0 },
     startHead: { name: "start head", symbol: "E_0", quantity: "elevation" },
     outletPressure: { name: "outlet pressure", quantity: "gaugePressure", atLeast: -STANDARD_ATMOSPHERE },
+    ...siphonLimitsMethod.inputs,
   },
-} as const satisfies Method<"flow" | "startHead" | "outletPressure">;
+} as const satisfies Method<"flow" | "startHead" | "outletPressure" | keyof SiphonLimits>;
 
 /**
  * Grade lines [m] and gauge pressure [Pa] at each vertex of a route as the liquid arrives: before the fittings that stand
@@ -33,8 +39,9 @@ export const gradeLineMethod = {
  * Source: White, hydraulic and energy grade lines; the limits of vacuum, a choice of ours.
  */
 export function gradeLine(input: GradeLineInput): Result<readonly GradePoint[]> {
-  const { flow, route, startHead, liquid, outletPressure = 0 } = input;
-  return gradeOf(route, flow, startHead, liquid, outletPressure);
+  const { flow, route, startHead, liquid, outletPressure = 0, limits = USUAL_SIPHON } = input;
+  const { siphonHeight, siphonHeightLoss, siphonPressure } = limits;
+  return gradeOf(route, flow, startHead, liquid, outletPressure, siphonHeight, siphonHeightLoss, siphonPressure);
 }
 
 /** The siphons of a state and the pressures of its runs ask for the same grade line. */
@@ -46,14 +53,18 @@ function grade(
   startHead: number | null,
   liquid: LiquidState,
   outletPressure: number,
+  siphonHeight: number,
+  siphonHeightLoss: number,
+  siphonPressure: number,
 ): Result<readonly GradePoint[]> {
-  const checked = checkInputs(gradeLineMethod, { flow, startHead: startHead ?? 0, outletPressure });
+  const limits = { siphonHeight, siphonHeightLoss, siphonPressure };
+  const checked = checkInputs(gradeLineMethod, { flow, startHead: startHead ?? 0, outletPressure, ...limits });
   if (!checked.ok) return checked;
   return andThen(checkedRoute(route), () =>
     andThen(march(flow, route, liquid), (marched) =>
       andThen(atmospheres(route), (air) => {
         const start = startHead ?? startOf(marched, route, outletPressure / weightOf(liquid));
-        const known = { flow, route, startHead: start, liquid, outletPressure };
+        const known = { flow, route, startHead: start, liquid, outletPressure, limits };
         const points = pointsOf(known, marched, air);
         return succeed(points, gradeLineRemarks({ ...known, isMarchedBack: startHead === null }, points));
       }),
@@ -62,7 +73,7 @@ function grade(
 }
 
 function pointsOf(
-  { route, startHead, liquid }: GradeLineInput & { readonly startHead: number },
+  { route, startHead, liquid, limits }: GradeLineInput & { readonly startHead: number; readonly limits: SiphonLimits },
   { lost, lostAfter, arriving, leaving }: March,
   air: readonly number[],
 ): readonly GradePoint[] {
@@ -79,7 +90,8 @@ function pointsOf(
       atmosphericPressure,
       vapourPressure: liquid.vapourPressure ?? 0,
       headAboveGradeLine: elevation - leastGrade,
-      highestSiphon: highestSiphon(altitudeAt(route, elevation)),
+      highestSiphon: highestSiphon(limits, altitudeAt(route, elevation)),
+      siphonPressure: limits.siphonPressure,
       layFlat: pipe.collapsible === true || route.vertices[i - 1]?.pipe.collapsible === true,
     });
     return { chainage, elevation, energyGrade, hydraulicGrade, pressure, leastPressure, atmosphericPressure, state };

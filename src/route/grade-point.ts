@@ -1,3 +1,5 @@
+import { STANDARD_ATMOSPHERE } from "../basis/constants.ts";
+import type { Method } from "../basis/method.ts";
 import type { LiquidState } from "../liquid/liquid.ts";
 import type { Route } from "./route.ts";
 
@@ -10,6 +12,8 @@ export interface GradeLineInput {
   /** Gauge pressure over the outlet, Pa; 0 where left out. */
   readonly outletPressure?: number;
   readonly liquid: LiquidState;
+  /** What a siphon is held to; as usual where left out. */
+  readonly limits?: SiphonLimits | undefined;
 }
 
 /** The worst that can hold at a vertex of a route, from nothing to the worst. */
@@ -40,16 +44,36 @@ export interface GradePoint {
   readonly state: VertexState;
 }
 
-/** Absolute pressure under which dissolved air comes out and siphon recovery is not allowed for, Pa. */
-export const LEAST_SIPHON_PRESSURE = 30_000;
+/** Beyond which a siphon is not counted on. */
+export interface SiphonLimits {
+  /** How far a line may stand above its grade line at sea level, m. */
+  readonly siphonHeight: number;
+  /** Height lost to each thousand of altitude. */
+  readonly siphonHeightLoss: number;
+  /** Absolute pressure under which dissolved air comes out, Pa. */
+  readonly siphonPressure: number;
+}
 
-/** m, and m a metre of altitude. */
-export const HIGHEST_SIPHON_AT_SEA_LEVEL = 7;
-export const SIPHON_LOSS_WITH_ALTITUDE = 1.1 / 1000;
+export const USUAL_SIPHON: SiphonLimits = { siphonHeight: 7, siphonHeightLoss: 1.1, siphonPressure: 30_000 };
 
-/** How far a line may stand above its grade line at an altitude [m]: 7.0 m less 1.1 m per 1000 m, a choice of ours. */
-export function highestSiphon(altitude: number): number {
-  return HIGHEST_SIPHON_AT_SEA_LEVEL - SIPHON_LOSS_WITH_ALTITUDE * Math.max(0, altitude);
+/** House choices: not more than the air carries, whatever is counted on. */
+export const siphonLimitsMethod = {
+  cites: [
+    {
+      source: "house",
+      at: "siphon up to 7.0 m (23 ft) at sea level, less 1.1 m per 1000 m, and down to 30 kPa absolute",
+    },
+  ],
+  inputs: {
+    siphonHeight: { name: "siphon height", quantity: "head", atLeast: 0, atMost: 10 },
+    siphonHeightLoss: { name: "siphon height loss", quantity: "ratio", atLeast: 0, atMost: 5 },
+    siphonPressure: { name: "siphon pressure", quantity: "absolutePressure", atLeast: 0, atMost: STANDARD_ATMOSPHERE },
+  },
+} as const satisfies Method<keyof SiphonLimits>;
+
+/** How far a line may stand above its grade line at an altitude [m]. */
+export function highestSiphon({ siphonHeight, siphonHeightLoss }: SiphonLimits, altitude: number): number {
+  return siphonHeight - (siphonHeightLoss / 1000) * Math.max(0, altitude);
 }
 
 /** A start head typed to a hundredth of a foot leaves the outlet this close to atmosphere, Pa. */
@@ -68,6 +92,8 @@ export interface VertexPressures {
   /** m */
   readonly headAboveGradeLine: number;
   readonly highestSiphon: number;
+  /** Absolute, Pa. */
+  readonly siphonPressure: number;
   /** Whether collapsible hose meets this vertex. */
   readonly layFlat: boolean;
 }
@@ -78,7 +104,7 @@ export function vertexState(at: VertexPressures): VertexState {
   if (!isVacuum(at.gaugePressure)) return "";
   if (absolutePressure <= at.vapourPressure) return "column separation";
   if (at.layFlat) return "lay-flat under vacuum";
-  if (absolutePressure < LEAST_SIPHON_PRESSURE) return "air release";
+  if (absolutePressure < at.siphonPressure) return "air release";
   if (at.headAboveGradeLine > at.highestSiphon) return "siphon too high";
   return "below atmosphere";
 }

@@ -7,7 +7,7 @@ import { lineSurge, lineSurgeMethod } from "../pressure/line-surge.ts";
 import { withPassedOn } from "../pressure/passed-on-surge.ts";
 import { drainDown } from "./drain-down.ts";
 import { gradeLine } from "./grade-line.ts";
-import type { GradePoint } from "./grade-point.ts";
+import type { GradePoint, SiphonLimits } from "./grade-point.ts";
 import { heightOver } from "./height-over.ts";
 import { march } from "./march.ts";
 import { gradeAtOutlet, type Route, type RouteVertex, reachesOf } from "./route.ts";
@@ -27,6 +27,8 @@ export interface LinePressuresInput {
   readonly shutoffLevel: number | null;
   /** Flow while the line fills, m³/s; the running one where null. */
   readonly fillingFlow: number | null;
+  /** As usual where left out. */
+  readonly limits?: SiphonLimits | undefined;
 }
 
 /** Gauge pressures in one run of a line, Pa: the greatest and least of its two ends. */
@@ -76,14 +78,14 @@ export const linePressuresMethod = {
  * Source: White; Joukowsky 1898; Wylie and Streeter. A screen, no transient study.
  */
 export function linePressures(input: LinePressuresInput): Result<readonly RunPressures[]> {
-  const { flow, route, liquid, bulkModulus, startHead, outletPressure, shutoffLevel, fillingFlow } = input;
+  const { flow, route, liquid, bulkModulus, startHead, outletPressure, shutoffLevel, fillingFlow, limits } = input;
   const checked = checkInputs(linePressuresMethod, {
     flow,
     shutoffLevel: shutoffLevel ?? 0,
     fillingFlow: fillingFlow ?? flow,
   });
   return andThen(checked, () =>
-    andThen(gradeLine({ flow, route, startHead, liquid, outletPressure }), (points) =>
+    andThen(gradeLine({ flow, route, startHead, liquid, outletPressure, limits }), (points) =>
       andThen(march(fillingFlow ?? flow, route, liquid), ({ lost }) =>
         andThen(lineSurge({ flow, line: reachesOf(route), liquid, bulkModulus }), ({ runs, line }) =>
           andThen(drainDown(route, Number.NEGATIVE_INFINITY), ({ standing }) => {

@@ -5,7 +5,7 @@ import { lossInAll } from "../pipework/line-loss.ts";
 import { CLEARING, CLEARING_OF_POCKETS, fallingLegs, SURELY_PART_FULL } from "./falling-leg.ts";
 import { type HeadToFillInput, headToFill, headToFillMethod } from "./filling.ts";
 import { gradeLine } from "./grade-line.ts";
-import type { GradePoint } from "./grade-point.ts";
+import { type GradePoint, type SiphonLimits, siphonLimitsMethod } from "./grade-point.ts";
 import { march, startOf } from "./march.ts";
 
 /** What stands at the summits of a line. */
@@ -20,6 +20,8 @@ export interface SiphonInput extends HeadToFillInput {
   readonly deliveryPressure: number;
   readonly outlet: Outlet;
   readonly summitValve: SummitValve;
+  /** As usual where left out. */
+  readonly limits?: SiphonLimits | undefined;
 }
 
 export interface SiphonCredit {
@@ -60,12 +62,14 @@ export const siphonMethod = {
     CLEARING,
     CLEARING_OF_POCKETS,
     { source: "house", at: "siphon credit only where every condition holds; the greater of two clearing rules" },
+    ...siphonLimitsMethod.cites,
   ],
   inputs: {
     ...headToFillMethod.inputs,
+    ...siphonLimitsMethod.inputs,
     deliveryPressure: { name: "delivery pressure", symbol: "p_d", quantity: "gaugePressure", atLeast: -101_325 },
   },
-} as const satisfies Method<"flow" | "sourceLevel" | "sourcePressure" | "deliveryPressure">;
+} as const satisfies Method<"flow" | "sourceLevel" | "sourcePressure" | "deliveryPressure" | keyof SiphonLimits>;
 
 const BY_STATE: Readonly<Partial<Record<GradePoint["state"], SiphonRefusal>>> = {
   "column separation": "column separates",
@@ -92,12 +96,12 @@ const NEVER_FULL: ReadonlySet<SiphonRefusal> = new Set([
  * Source: Sanks, after Wisner, Mohsen and Kouwen 1975; Escarameia 2005; that all must hold, a house choice.
  */
 export function siphonCredit(input: SiphonInput): Result<SiphonCredit> {
-  const { flow, route, liquid, suctionLine, sourceLevel, sourcePressure, deliveryPressure } = input;
+  const { flow, route, liquid, suctionLine, sourceLevel, sourcePressure, deliveryPressure, limits } = input;
   const weight = liquid.density * STANDARD_GRAVITY;
   return andThen(headToFill(input), ({ head: headHeld, governing }) =>
     andThen(march(flow, route, liquid), (marched) => {
       const startHead = startOf(marched, route, deliveryPressure / weight);
-      const line = gradeLine({ flow, route, startHead: null, liquid, outletPressure: deliveryPressure });
+      const line = gradeLine({ flow, route, startHead: null, liquid, outletPressure: deliveryPressure, limits });
       return andThen(input.summitValve === "vacuum primer" ? sweptOfAir(line) : line, (points) =>
         andThen(lossInAll({ flow, line: suctionLine, liquid }), ({ total }) => {
           const headThrough = startHead + total - sourceLevel - sourcePressure / weight;

@@ -1,6 +1,8 @@
 import { call } from "../../shared/catalogue/call.ts";
 import { entryNamed } from "../../shared/catalogue/catalogue.ts";
+import { type Entry, withoutUnits, withUnits } from "../../shared/catalogue/entry.ts";
 import type { Argument } from "../../shared/cells/cell.ts";
+import type { UnitSetName } from "../../src/basis/quantities.ts";
 
 /** What a cell function answers, as a cell would show it. Throws where it answers an error. */
 export function cell(name: string, ...args: readonly Argument[]): unknown {
@@ -26,6 +28,16 @@ export function refusal(name: string, ...args: readonly Argument[]): string {
 /** "check velocity-high": the findings of a call, kind and code. */
 export function remarks(name: string, ...args: readonly Argument[]): readonly string[] {
   return run(name, args).findings.map(({ kind, code }) => `${kind} ${code}`);
+}
+
+/** A call in one unit set, its arguments as they are: an example may name another. */
+export function inUnits(entry: Entry, args: readonly Argument[], units: UnitSetName): readonly Argument[] {
+  const own = withoutUnits(entry, args);
+  return withUnits<Argument>(
+    entry,
+    entry.parameters.map((_, i) => own[i] ?? null),
+    units,
+  );
 }
 
 function run(name: string, args: readonly Argument[]) {

@@ -2,7 +2,7 @@ import { createRequire } from "node:module";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { call } from "../../shared/catalogue/call.ts";
 import { CATALOGUE } from "../../shared/catalogue/catalogue.ts";
-import { defineEntry, type Entry, parameterName } from "../../shared/catalogue/entry.ts";
+import { defineEntry, type Entry, parameterName, withUnits } from "../../shared/catalogue/entry.ts";
 import { quantity } from "../../shared/catalogue/parameter.ts";
 import { type Argument, type Cell, isCellError, isRange } from "../../shared/cells/cell.ts";
 import { addressOf, rangeOf } from "../../shared/ports/a1.ts";
@@ -134,11 +134,12 @@ describe("hints while a function is typed", () => {
     const info = described.get(`DUTY.${entry.id}`);
     expect(info?.abstract).toBe(entry.summary);
     const names = info?.functionParameter.map(({ name }) => name) ?? [];
-    expect(names.slice(0, entry.parameters.length)).toEqual(entry.parameters.map(([key]) => parameterName(key)));
-    expect(names.at(-1) === "units").toBe(!entry.unitless);
-    for (const [i, [, { whenLeftOut, about }]] of entry.parameters.entries()) {
-      expect(info?.functionParameter[i]?.require).toBe(whenLeftOut === undefined ? 1 : 0);
-      expect(info?.functionParameter[i]?.detail).toContain(about);
+    const own = entry.parameters.map(([key]) => parameterName(key));
+    expect(names).toEqual(withUnits(entry, own, "units"));
+    for (const [key, { whenLeftOut, about }] of entry.parameters) {
+      const told = info?.functionParameter.find(({ name }) => name === parameterName(key));
+      expect(told?.require).toBe(whenLeftOut === undefined ? 1 : 0);
+      expect(told?.detail).toContain(about);
     }
   });
 });

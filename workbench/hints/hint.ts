@@ -1,5 +1,5 @@
 import { CATALOGUE } from "../../shared/catalogue/catalogue.ts";
-import { type Entry, parameterName } from "../../shared/catalogue/entry.ts";
+import { type Entry, parameterName, withUnits } from "../../shared/catalogue/entry.ts";
 import { isRange } from "../../shared/cells/cell.ts";
 import { filledExample } from "../../shared/help/filled-example.ts";
 import { placed } from "../../shared/help/placed-call.ts";
@@ -72,7 +72,7 @@ function ourFacts(entry: Entry, set: UnitSetName): GridFunctionFacts {
   };
   return {
     about: entry.summary,
-    parameters: entry.unitless ? own : [...own, units],
+    parameters: withUnits(entry, own, units),
     repeats: entry.repeating,
   };
 

@@ -36,6 +36,7 @@ import { asStated, caseStatesOf, type DutyState } from "./duty-cases.ts";
 import { hasLevels } from "./line-shares.ts";
 import { LINES } from "./lines.ts";
 import { CLASSES, nozzleLabels } from "./pressure-nozzles.ts";
+import { SIPHON_SETTINGS } from "./route-cells.ts";
 import { slackOf, statesAt, worstNames, worstTable } from "./worst-states.ts";
 
 /** A run of pipe or hose of the duty, by its place. */
@@ -222,6 +223,7 @@ function pressuresIn(one: DutyState, duty: Duty, last: number): Call {
     outletPressure: one.deliveryPressure,
     altitude: one.altitude,
     ...one.liquid,
+    ...SIPHON_SETTINGS,
   });
 }
 

@@ -2,6 +2,7 @@ import { GRADELINE } from "../../catalogue/entries/grade-line.ts";
 import { FILLTIME, SIPHONCREDIT } from "../../catalogue/entries/route.ts";
 import type { Duty } from "../../duty/duty.ts";
 import { handles, spillOf } from "../expression.ts";
+import { FIELD } from "../field-handles.ts";
 import { hasLevels } from "./line-shares.ts";
 
 /** Worked cells of the route. */
@@ -39,6 +40,14 @@ export const HELD_TO_SUMMIT =
 
 export const GRADE = spillOf("gradeLine", GRADELINE);
 export const SIPHON = spillOf("siphonCredit", SIPHONCREDIT);
+
+/** Beyond which no siphon is counted on, anywhere on the sheet. */
+export const SIPHON_SETTINGS = {
+  siphonHeight: FIELD.siphonHeight,
+  siphonHeightLoss: FIELD.siphonHeightLoss,
+  siphonPressure: FIELD.siphonPressure,
+};
+
 export const FILLING = spillOf("filling", FILLTIME);
 /** Whether the duty says where its discharge line lies. */
 export function hasRoute(duty: Duty): boolean {

@@ -1,19 +1,15 @@
 import { printedUnit } from "../../../src/basis/quantities.ts";
 import type { VertexState } from "../../../src/route/grade-point.ts";
-import {
-  HIGHEST_SIPHON_AT_SEA_LEVEL,
-  LEAST_SIPHON_PRESSURE,
-  SIPHON_LOSS_WITH_ALTITUDE,
-} from "../../../src/route/grade-point.ts";
 import type { GRADELINE } from "../../catalogue/entries/grade-line.ts";
 import type { ColumnKeyOf } from "../../catalogue/entry.ts";
 import type { Duty } from "../../duty/duty.ts";
-import { converted, headOf } from "../conversions.ts";
+import { headOf } from "../conversions.ts";
 import {
   column,
   constant,
   difference,
   type Expression,
+  greatest,
   ifText,
   least,
   part,
@@ -112,11 +108,9 @@ function ratingHead({ unitSet }: Duty, run: PipeRun): Expression {
 
 /** How far the pipe may stand over its grade line: by the height rule, and by the least pressure. */
 function siphonHeight({ unitSet }: Duty): Expression {
-  const atSeaLevel = converted(HIGHEST_SIPHON_AT_SEA_LEVEL, "head", unitSet);
-  // So much of a height for each of altitude.
-  const lost = ratio(product(FIELD.altitude, constant(1000 * SIPHON_LOSS_WITH_ALTITUDE)), constant(1000));
-  const air = difference(LIQUID_FIGURES.atmosphere, converted(LEAST_SIPHON_PRESSURE, "absolutePressure", unitSet));
-  return least(difference(atSeaLevel, lost), headOf(air, LIQUID_FIGURES.density, unitSet));
+  const lost = ratio(product(greatest(FIELD.altitude, constant(0)), FIELD.siphonHeightLoss), constant(1000));
+  const air = difference(LIQUID_FIGURES.atmosphere, FIELD.siphonPressure);
+  return least(difference(FIELD.siphonHeight, lost), headOf(air, LIQUID_FIGURES.density, unitSet));
 }
 
 const INK = { level: "#3B2F2F", grade: "#0B5A5E", vacuum: "#8A6D1F", rating: "#C2410C" } as const;

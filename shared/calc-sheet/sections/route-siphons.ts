@@ -4,7 +4,7 @@ import { type Call, callOf, type Expression, range } from "../expression.ts";
 import { FIELD } from "../field-handles.ts";
 import { type PlanItem, spill } from "../plan.ts";
 import { asStated, type DutyState, dutyCases } from "./duty-cases.ts";
-import { hasRoute, SIPHON } from "./route-cells.ts";
+import { hasRoute, SIPHON, SIPHON_SETTINGS } from "./route-cells.ts";
 import { stated } from "./stated-input.ts";
 
 /** What decides on a siphon beside the levels, and whether the duty as stated may count on one. */
@@ -49,5 +49,6 @@ export function siphonIn(one: DutyState): Call {
     summitValve: FIELD.summitValve,
     outlet: FIELD.outlet,
     altitude: one.altitude,
+    ...SIPHON_SETTINGS,
   });
 }

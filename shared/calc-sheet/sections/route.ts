@@ -31,7 +31,7 @@ import { asStated } from "./duty-cases.ts";
 import { LINES, shareAsStated } from "./lines.ts";
 import { LIQUID_FIGURES } from "./liquid.ts";
 import { pipeRuns, ratingSpills } from "./pipe-runs.ts";
-import { FILLING, GRADE, hasRoute, ROUTE, SIPHON } from "./route-cells.ts";
+import { FILLING, GRADE, hasRoute, ROUTE, SIPHON, SIPHON_SETTINGS } from "./route-cells.ts";
 import { profile } from "./route-profile.ts";
 import { siphonIn } from "./route-siphons.ts";
 import { routeStates } from "./route-states.ts";
@@ -57,6 +57,7 @@ const GRADE_CALL = callOf(GRADELINE, {
   outletPressure: FIELD.deliveryPressure,
   altitude: FIELD.altitude,
   ...LIQUID,
+  ...SIPHON_SETTINGS,
 });
 const FILL_CALL = callOf(FILLTIME, { ...SYSTEM, curve: range(PUMPS_TOGETHER), ...LIQUID });
 const DRAIN_CALL = callOf(DRAINDOWN, { ...LINE, sourceLevel: FIELD.sourceLevel });
@@ -158,7 +159,7 @@ function filling(duty: Duty): readonly PlanItem[] {
       ROUTE.fillingLeast,
       "Filling flow to reach",
       isStated ? FIELD.fillingFlow : usualFlow(duty),
-      isStated ? "As stated." : "0.3 m/s (1 ft/s) in the largest bore.",
+      isStated ? "As stated." : "At the filling velocity of the settings, in the largest bore.",
     ),
     figure(
       ROUTE.fillHead,

@@ -5,6 +5,7 @@ import { quantity } from "../parameter.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { route } from "../parameters/route.ts";
 import { ROUTE_PLACE } from "../parameters/route-place.ts";
+import { SIPHON_LIMITS } from "../parameters/siphon-limits.ts";
 
 const flow = quantity("flow", { about: "Flow through the line", range: "0 or more" });
 const { startHead, startLevel, outletLevel, outletPressure, altitude } = ROUTE_PLACE;
@@ -14,7 +15,7 @@ export const GRADELINE = defineEntry({
   group: "System and suction",
   summary: "Hydraulic grade line and pressure along a route, with vacuum marked",
   method:
-    "Marched from the first row. Start head is the level of the energy line there: elevation, plus pressure over ρg, plus velocity head; left out, the line is marched back from its outlet, where the velocity head is lost. The route is surveyed, chainage and elevation a row; or it is a line with the level of the end of each row and the level at which it starts, where chainage is √(L² − Δz²), a level not stated lies on the slope between its neighbours, and fittings are spread along their row. Of a surveyed route a pipe serves from its own row to the next and on, until another is named; fittings stand at their row and are lost just after it. Pipe length is √(Δx² + Δz²). Grade and pressure are those of the liquid as it arrives at the row; the remark judges the lower of the two sides. Remarks, from the mildest: below atmosphere; siphon too high (more than 7.0 m or 23 ft above the grade line, less 1.1 m per 1000 m of altitude); air release (below 30 kPa absolute); lay-flat under vacuum; column separation (at or below vapour pressure: the figures then do not hold). Vacuum is judged against the atmosphere at sea level, of the altitude given, or at each row's own elevation where the route has a header row that says “elevation above sea level”. The line must also be filled at start-up: a caution says where the start head is less than the largest of elevation plus losses.",
+    "Marched from the first row. Start head is the level of the energy line there: elevation, plus pressure over ρg, plus velocity head; left out, the line is marched back from its outlet, where the velocity head is lost. The route is surveyed, chainage and elevation a row; or it is a line with the level of the end of each row and the level at which it starts, where chainage is √(L² − Δz²), a level not stated lies on the slope between its neighbours, and fittings are spread along their row. Of a surveyed route a pipe serves from its own row to the next and on, until another is named; fittings stand at their row and are lost just after it. Pipe length is √(Δx² + Δz²). Grade and pressure are those of the liquid as it arrives at the row; the remark judges the lower of the two sides. Remarks, from the mildest: below atmosphere; siphon too high (more than siphon height above the grade line, usually 7.0 m or 23 ft less 1.1 m per 1000 m of altitude); air release (below siphon pressure, usually 30 kPa absolute); lay-flat under vacuum; column separation (at or below vapour pressure: the figures then do not hold). Vacuum is judged against the atmosphere at sea level, of the altitude given, or at each row's own elevation where the route has a header row that says “elevation above sea level”. The line must also be filled at start-up: a caution says where the start head is less than the largest of elevation plus losses.",
   cites: gradeLineMethod.cites,
   parameters: {
     flow,
@@ -32,7 +33,9 @@ export const GRADELINE = defineEntry({
     outletLevel,
     outletPressure,
     altitude,
+    ...SIPHON_LIMITS,
   },
+  unitsBefore: "siphonHeight",
   answer: {
     kind: "table",
     name: "grade line",
@@ -90,10 +93,10 @@ export const GRADELINE = defineEntry({
       source: "grade line worked back from the outlet in Python, apart from this product",
     },
   ],
-  run: ({ flow, route, startHead, liquid, temperature, outletPressure, ...place }) =>
-    andThen(route(place), (placed) =>
+  run: ({ flow, route, startHead, liquid, temperature, outletPressure, ...of }) =>
+    andThen(route(of), (placed) =>
       andThen(liquid.at(temperature), (state) =>
-        andThen(gradeLine({ flow, route: placed, startHead, liquid: state, outletPressure }), (points) =>
+        andThen(gradeLine({ flow, route: placed, startHead, liquid: state, outletPressure, limits: of }), (points) =>
           succeed(
             points.map(({ chainage, elevation, hydraulicGrade, pressure, state: remark }) => ({
               chainage,

@@ -6,6 +6,7 @@ import { defineEntry } from "../entry.ts";
 import { quantity } from "../parameter.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { ROUTE_PLACE } from "../parameters/route-place.ts";
+import { SIPHON_LIMITS } from "../parameters/siphon-limits.ts";
 
 const { dischargeLine, startHead, startLevel, outletLevel, outletPressure, altitude } = ROUTE_PLACE;
 
@@ -35,7 +36,9 @@ export const LINEPRESSURES = defineEntry({
     altitude,
     liquid,
     temperature,
+    ...SIPHON_LIMITS,
   },
+  unitsBefore: "siphonHeight",
   answer: {
     kind: "table",
     name: "pressures of the line",
@@ -85,7 +88,7 @@ export const LINEPRESSURES = defineEntry({
     andThen(described.at(at), (state) =>
       andThen(liquidBulkModulus(described, at), (bulkModulus) =>
         andThen(routeOfLine({ line, startLevel, outletLevel, altitude }), (route) =>
-          linePressures({ ...of, route, liquid: state, bulkModulus }),
+          linePressures({ ...of, route, liquid: state, bulkModulus, limits: of }),
         ),
       ),
     ),

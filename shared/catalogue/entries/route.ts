@@ -11,6 +11,7 @@ import { curveOfAll } from "../parameters/curve-of-all.ts";
 import { lineOrNothing } from "../parameters/line-or-nothing.ts";
 import { liquid, temperature } from "../parameters/liquid.ts";
 import { ROUTE_PLACE } from "../parameters/route-place.ts";
+import { SIPHON_LIMITS } from "../parameters/siphon-limits.ts";
 
 const { dischargeLine, startLevel, outletLevel, sourceLevel, sourcePressure, outletPressure, altitude } = ROUTE_PLACE;
 const suctionLine = lineOrNothing("The suction line, from the liquid to the pump");
@@ -157,7 +158,7 @@ export const SIPHONCREDIT = defineEntry({
   id: "SIPHONCREDIT",
   group: "System and suction",
   summary: "Whether a line may count on the fall beyond its summit, and the head to select by",
-  method: `Credit is the head held to the governing summit (FILLHEAD) less that through the full line to the outlet. It is earned only where the flow sweeps air out of every falling leg beyond, V/√(gD) at least the greater of 0.825 + 0.25 √sin θ and 0.56 √sin θ + 0.61, or a vacuum primer draws it off; where no valve at the summit lets air in; where the outlet is submerged; and where the vacuum stays above 30 kPa absolute and within 7.0 m (23 ft) less 1.1 m per 1000 m of altitude, in no lay-flat hose. Ask at the least flow. Whether the pipe stands the vacuum COLLAPSEPRESSURE says, and the pumps must still fill the line. Runs full says whether that is counted on; may run full, whether a siphon may come by itself: not where a valve lets air in, the column would separate, lay-flat hose would collapse or the Froude number is below 0.3. ${LEVELS}`,
+  method: `Credit is the head held to the governing summit (FILLHEAD) less that through the full line to the outlet. It is earned only where the flow sweeps air out of every falling leg beyond, V/√(gD) at least the greater of 0.825 + 0.25 √sin θ and 0.56 √sin θ + 0.61, or a vacuum primer draws it off; where no valve at the summit lets air in; where the outlet is submerged; and where the vacuum stays above siphon pressure and within siphon height less its loss with altitude, in no lay-flat hose. Ask at the least flow. Whether the pipe stands the vacuum COLLAPSEPRESSURE says, and the pumps must still fill the line. Runs full says whether that is counted on; may run full, whether a siphon may come by itself: not where a valve lets air in, the column would separate, lay-flat hose would collapse or the Froude number is below 0.3. ${LEVELS}`,
   cites: siphonMethod.cites,
   parameters: {
     flow,
@@ -177,7 +178,9 @@ export const SIPHONCREDIT = defineEntry({
     altitude,
     liquid,
     temperature,
+    ...SIPHON_LIMITS,
   },
+  unitsBefore: "siphonHeight",
   answer: {
     kind: "record",
     name: "siphon credit",
@@ -227,7 +230,7 @@ export const SIPHONCREDIT = defineEntry({
   run: ({ liquid, temperature, altitude, outletPressure: deliveryPressure, ...of }) =>
     andThen(liquid.at(temperature), (state) =>
       andThen(routed(of, altitude), (route) =>
-        andThen(siphonCredit({ ...of, deliveryPressure, route, liquid: state }), (found) =>
+        andThen(siphonCredit({ ...of, deliveryPressure, route, liquid: state, limits: of }), (found) =>
           succeed({
             ...found,
             credit: found.isAsked ? (found.isEarned ? "earned" : "not earned") : "not needed",

@@ -19,6 +19,6 @@ export const route = {
     label: "Minimum filling flow",
     quantity: "flow",
     bounds: FLOW,
-    help: "Flow that must still go over the highest place while the line fills. Blank: 0.3 m/s (1 ft/s) in the largest bore.",
+    help: "Flow that must still go over the highest place while the line fills. Blank: the filling velocity of the settings in the largest bore.",
   }),
 };

@@ -7,6 +7,7 @@ import { ASSUMED_MOTOR_EFFICIENCY, USUAL_CONVERTER_EFFICIENCY } from "../../../s
 import { VACUUM_FACTOR } from "../../../src/estimate/pipe-collapse.ts";
 import { NEARLY_USED } from "../../../src/pressure/flange-check.ts";
 import { FILLING_VELOCITY } from "../../../src/route/filling.ts";
+import { siphonLimitsMethod, USUAL_SIPHON } from "../../../src/route/grade-point.ts";
 import { RHEOLOGY_SIZE } from "../../../src/slurry/deposition-velocity.ts";
 import { MOST_RESPONSE } from "../../../src/station/speed-table.ts";
 import { type AmountField, amount, type Bounds, percent } from "../field.ts";
@@ -150,6 +151,30 @@ export const settings = {
     whenBlank: FILLING_VELOCITY,
     help: "In the largest bore.",
     usual: "AWWA M51, from memory.",
+  }),
+  siphonHeight: amount({
+    label: "Siphon height at sea level",
+    quantity: "head",
+    bounds: siphonLimitsMethod.inputs.siphonHeight,
+    whenBlank: USUAL_SIPHON.siphonHeight,
+    help: "Over it no siphon is counted on.",
+    usual: HOUSE,
+  }),
+  siphonHeightLoss: amount({
+    label: "Siphon height lost with altitude",
+    quantity: "ratio",
+    bounds: siphonLimitsMethod.inputs.siphonHeightLoss,
+    whenBlank: USUAL_SIPHON.siphonHeightLoss,
+    help: "Of it, per 1000 of altitude.",
+    usual: HOUSE,
+  }),
+  siphonPressure: amount({
+    label: "Minimum pressure of a siphon",
+    quantity: "absolutePressure",
+    bounds: siphonLimitsMethod.inputs.siphonPressure,
+    whenBlank: USUAL_SIPHON.siphonPressure,
+    help: "Absolute; below it air comes out.",
+    usual: HOUSE,
   }),
   ratingUsed: percent({
     label: "Share of a rating used",

@@ -46,7 +46,7 @@ export const headWords: WordsOf<keyof HeadFindings> = {
   "air-release": (f, say) =>
     `at chainage ${say.amount(f.facts.chainage)} the absolute pressure comes to ${say.amount(f.found)}, below ${say.amount(f.limit)}: air comes out of solution and the siphon must not be counted on`,
   "siphon-too-high": (f, say) =>
-    `at chainage ${say.amount(f.facts.chainage)} the line stands ${say.amount(f.found)} above its grade line, more than the ${say.amount(f.limit)} a siphon holds in practice`,
+    `at chainage ${say.amount(f.facts.chainage)} the line stands ${say.amount(f.found)} above its grade line, more than the ${say.amount(f.limit)} up to which a siphon is counted on`,
   "falling-leg-part-full": (f, say) =>
     `the leg that falls from chainage ${say.amount(f.facts.chainage)} has a Froude number of ${say.amount(f.facts.froude)}, below the ${say.amount(f.limit)} that clears it of air: air stays in it and it may run part full, so that the pump sees the summit`,
   "start-head-does-not-fill": (f, say) =>

@@ -13,7 +13,7 @@ import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { FIELDS, type FieldKey, fieldsOf } from "../../../shared/duty/fields.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { shownSettings } from "../../../shared/package/shown-settings.ts";
-import { dutyRead, dutyText, QUARRY } from "../../support/duty-of.ts";
+import { dutyRead, dutyText, type Fields, QUARRY } from "../../support/duty-of.ts";
 import { filledUp, TYPICAL } from "../../support/hostile-places.ts";
 import { judged, stateOf } from "../../support/judged.ts";
 import { sheetsOf } from "../../support/laid-out.ts";
@@ -178,6 +178,54 @@ describe("a setting changed", () => {
     const stateAt = (deepTrimSpeed: string) =>
       judged(dutyRead(withSettings({ deepTrimSpeed }, trimmed)), "head", /impeller over that of the curve/)[0]?.state;
     expect([stateAt(above), stateAt(below)]).toEqual(["pass", "check"]);
+  });
+
+  // The line of siphon-credit.test.ts: its pipe stands 4.61 m over its grade line, at 53.8 kPa absolute.
+  it("moves whether a siphon is counted on, and to what head the pump is selected", () => {
+    const row = { length: "400", fittings: "", level: "12" };
+    const pipe = "ID 200 mm rough 0.02 mm";
+    const overSummit = (fields: Fields): DutyText => ({
+      ...dutyText({
+        ...{ flow: "60", sourceLevel: "0", pumpLevel: "0", deliveryLevel: "6", altitude: "200", liquid: "water" },
+        ...{ outlet: "submerged", summitValve: "release only", ...fields },
+      }),
+      unitSet: "SI",
+      suctionLine: [{ ...row, pipe: "ID 2 m rough 0 mm", length: "0.001", level: "" }],
+      dischargeLine: [
+        { ...row, pipe },
+        { ...row, pipe, length: "100", fittings: "1 exit", level: "6" },
+      ],
+    });
+    const siphonOf = (fields: Fields) => {
+      const cells = cellsOf(overSummit(fields));
+      const [grade, level] = ["vacuum", "level"].map((key) => cells.get(`routeProfile.1.${key}`) as number);
+      return {
+        says: cells.get("siphon"),
+        summit: cells.get("routePoints.1.remark"),
+        credit: (cells.get("headOver") as number) - (cells.get("headToSelect") as number),
+        drawn: (level as number) - (grade as number),
+      };
+    };
+    // 7 m less 1.1 m each 1000 m at 200 m; the pump must still fill the line.
+    expect(siphonOf({})).toMatchObject({ says: "earned", summit: "yes", drawn: expect.closeTo(6.78, 9) });
+    expect(siphonOf({}).credit).toBeGreaterThan(1);
+    expect(siphonOf({ siphonHeight: "4.5" })).toEqual({
+      ...{ says: "not earned: summit too high", summit: "too high" },
+      ...{ credit: expect.closeTo(0, 9), drawn: expect.closeTo(4.28, 9) },
+    });
+    expect(siphonOf({ siphonHeight: "5", siphonHeightLoss: "2.5" })).toMatchObject({
+      drawn: expect.closeTo(4.5, 9),
+      credit: expect.closeTo(0, 9),
+    });
+    expect(siphonOf({ siphonPressure: "55" })).toMatchObject({
+      ...{ says: "not earned: air comes out of solution", summit: "air out", credit: expect.closeTo(0, 9) },
+      // 98.945 kPa less 55 of it, over 998.2 × 9.80665.
+      drawn: expect.closeTo(43.945 / 9.789, 3),
+    });
+    const told = JSON.stringify([
+      ...workOut(dutyPlan(dutyRead(overSummit({ siphonHeight: "4.5" })))).findings.values(),
+    ]);
+    expect(told).toContain("siphon-too-high");
   });
 
   it("moves what energy costs on the estimate, which alone says it", () => {

@@ -228,6 +228,9 @@ describe("the bypass over a levee", () => {
       rankedFor(levee({ flow: "3000", ...fields }, summit)).leftOut.map(({ reason }) => reason.code);
     expect(missed({})).toEqual(["head-too-low"]);
     expect(missed({ summitValve: "vacuum primer" })).toEqual([]);
+    // Case s3-route-002: −8.295 psi at the summit, 19.2 ft of water over the grade line.
+    expect(missed({ summitValve: "vacuum primer", siphonHeight: "21 ft" })).toEqual([]);
+    expect(missed({ summitValve: "vacuum primer", siphonHeight: "18 ft" })).toEqual(["head-too-low"]);
   });
 
   it("counts on the fall in the case whose flow clears it of air alone", () => {

@@ -1,7 +1,7 @@
 import { JSDOM } from "jsdom";
 import { describe, expect, it } from "vitest";
 import { CATALOGUE } from "../../../shared/catalogue/catalogue.ts";
-import { parameterName } from "../../../shared/catalogue/entry.ts";
+import { parameterName, withUnits } from "../../../shared/catalogue/entry.ts";
 import { formulaText, syntaxOf } from "../../../shared/help/formula-text.ts";
 import { sentencesOf } from "../../../shared/help/function-page.ts";
 import { pageHtml } from "../../../shared/help/html.ts";
@@ -99,9 +99,10 @@ describe("the page of a function", () => {
     expect(document.querySelector("pre.syntax")?.textContent).toBe(syntaxOf(entry));
     const rows = [...document.querySelectorAll("#arguments tbody tr")];
     const own = entry.parameters.map(([key]) => parameterName(key));
-    expect(rows.map((row) => textOf(row.querySelector("th")))).toEqual(entry.unitless ? own : [...own, "units"]);
-    entry.parameters.forEach(([, { range = "" }], i) => {
-      expect(textOf(rows[i])).toContain(range.replace(/\s+/g, " "));
+    expect(rows.map((row) => textOf(row.querySelector("th")))).toEqual(withUnits(entry, own, "units"));
+    const ranges = entry.parameters.map(([, { range = "" }]) => range.replace(/\s+/g, " "));
+    withUnits(entry, ranges, "").forEach((range, i) => {
+      expect(textOf(rows[i])).toContain(range);
     });
     expect(sentencesOf(entry.method).join(" ")).toBe(entry.method.trim().replace(/\s+/g, " "));
     const sources = textOf(document.querySelector("#sources"));

@@ -16,6 +16,7 @@ import { pipeNamed } from "../../../src/pipework/pipe-name.ts";
 import { boltFinishNamed } from "../../../src/pressure/bolt-finish.ts";
 import { gasketNamed } from "../../../src/pressure/gasket-name.ts";
 import { pressureMaterialNamed } from "../../../src/pressure/pressure-material.ts";
+import { inUnits } from "../../support/cells.ts";
 import { foreignWords } from "../../support/spelling.ts";
 
 // Spellings: any dictionary of British and of American English.
@@ -90,7 +91,7 @@ function textsOf({ answer }: Entry, value: Argument): readonly string[] {
 describe.each<UnitSetName>(["US", "SI", "METRIC"])("what functions answer in %s", (units) => {
   it("has no word in the other spelling, but those that the call brought", () => {
     const found = EXAMPLES.flatMap(({ entry, args }) => {
-      const given = [...entry.parameters.map((_, i) => args[i] ?? null), units];
+      const given = inUnits(entry, args, units);
       const outcome = call(entry, given);
       const notes = outcome.findings.map((finding) => findingText(finding, units));
       const answer = outcome.ok ? textsOf(entry, outcome.value) : [outcome.error.message ?? ""];

@@ -7,12 +7,12 @@ import { findingText } from "../../../shared/text/finding-text.ts";
 import { amountText } from "../../../shared/text/words.ts";
 import { UNIT_SET_NAMES } from "../../../src/basis/quantities.ts";
 import { amount, type Finding } from "../../../src/basis/result.ts";
-import { refusal } from "../../support/cells.ts";
+import { inUnits, refusal } from "../../support/cells.ts";
 
 function said(name: string, code: string, args: readonly Argument[]): readonly string[] {
   const entry = entryNamed(name) as Entry;
   return UNIT_SET_NAMES.map((units) => {
-    const given = [...entry.parameters.map((_, i) => args[i] ?? null), units];
+    const given = inUnits(entry, args, units);
     const found = call(entry, given).findings.find((finding) => finding.code === code);
     return found === undefined ? "" : findingText(found, units);
   });
