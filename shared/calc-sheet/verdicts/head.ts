@@ -178,10 +178,13 @@ function moved({ speedRatio, trimRatio }: Pick<DutyPump, "speedRatio" | "trimRat
   return trimRatio === 1 ? "" : "its impeller was trimmed for another duty: choose it again, or set the trim ratio";
 }
 
+/** Heads as near as this, ft or m, are one: a speed is stated to so many digits. */
+const EVEN = 1e-6;
+
 /** Why a pump misses the duty with the margin that is assumed: that margin, or the duty itself. */
 function shortOfAssumed(found: Expression, head: Expression, limit: Expression, pump: DutyPump): Expression {
   const reaches = (given: Expression, met: Expression, otherwise: Expression): Expression =>
-    ifAtLeast(rounded(given, 6), rounded(limit, 6), met, otherwise);
+    ifAtLeast(sum(given, constant(EVEN)), limit, met, otherwise);
   const stateIt = "state the margin on friction losses, 0 for none, and select the pump with it";
   return reaches(found, constant(""), reaches(head, constant(stateIt), constant(moved(pump))));
 }
