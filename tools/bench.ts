@@ -49,7 +49,10 @@ async function main(): Promise<void> {
   const ranking = rankingFigures();
   for (const { curves, ms } of ranking.cellFunction) {
     const target = curves === 10_000 ? " (target 100 ms)" : "";
-    line(`RANKPUMPS over ${curves} curves of 10 points`, `${ms.toFixed(1)} ms${target}`);
+    line(
+      `RANKPUMPS over ${curves} curves of 10 points`,
+      `${ms.toFixed(1)} ms, scaled ${scaled(ms).toFixed(1)} ms${target}`,
+    );
   }
   const there = (ms: number): string => `${(scaled(ms) / 1000).toFixed(2)} s`;
   const { fixed, variable } = ranking.overTwelveCases;

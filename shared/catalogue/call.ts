@@ -27,6 +27,7 @@ import { settleTemperature, type TemperatureSlot, temperatureSlot } from "./name
 import type { Parameter, Reading } from "./parameter.ts";
 import { implausible } from "./plausible.ts";
 import { readRange, settledReading } from "./remembered-reading.ts";
+import { speltOtherwise } from "./spelt-otherwise.ts";
 
 /** What a call gives back: a value or spilled rows with its findings, or an error with its words. */
 export type Outcome =
@@ -355,15 +356,13 @@ class Call {
   /** Findings that name what was given in the words it was given in. */
   #asTyped(findings: readonly Finding[]): readonly Finding[] {
     if (this.#unitSet !== "US" || findings.length === 0) return findings;
-    this.#typed ??= [...new Set(this.#given)].filter((text) => spelt(text, "US") !== text);
-    const typed = this.#typed;
+    const typed = this.#given;
     return typed.length === 0 ? findings : findings.map((finding) => ({ ...finding, typed }));
   }
 
   get #given(): readonly string[] {
-    const texts = (cell: Argument): readonly string[] =>
-      typeof cell === "string" ? [cell.trim()] : isRange(cell) ? cell.flat().flatMap(texts) : [];
-    return this.#args.flatMap(texts);
+    this.#typed ??= speltOtherwise(this.#args);
+    return this.#typed;
   }
 
   /** A header row over the rows. */
