@@ -320,16 +320,19 @@ describe("tracing", () => {
       }
       await page.keyboard.press("Enter");
     };
-    for (const [flow, head] of [
-      [0, 0],
-      [250, 0],
-      [0, 0],
-      [0, 70],
-    ] as const)
+    for (const [flow, head, value] of [
+      [0, 0, 0],
+      [250, 0, 250],
+      [0, 0, 0],
+      [0, 70, 70],
+    ] as const) {
       await goTo(EVEN.place(flow, head));
+      // The value is asked for beside the point, and Enter goes back to the picture.
+      await page.keyboard.type(`${value}`);
+      await page.keyboard.press("Enter");
+      expect(await board.evaluate((element) => element === document.activeElement)).toBe(true);
+    }
     for (const [flow, head] of POINTS.slice(0, 4)) await goTo(EVEN.place(flow, head));
-    await axisValues(page, "flow", 0, 250);
-    await axisValues(page, "head", 0, 70);
     expect(errors(await rows(page), POINTS.slice(0, 4))).toBeLessThan(0.005);
 
     // Past the four axis points Tab comes to the first point, picks it, and Delete removes it.
@@ -351,6 +354,71 @@ describe("tracing", () => {
     expect(await rows(page)).toEqual(before);
     await page.keyboard.press("Tab");
     expect(await board.evaluate((element) => element === document.activeElement)).toBe(false);
+    await page.close();
+  });
+
+  it("asks for each value beside the point just set, and keeps one that is no number until it is", async () => {
+    const { page } = await open(320);
+    await openPicture(page, EVEN);
+    const values: readonly (readonly [flow: number, head: number, value: string])[] = [
+      [0, 0, "0"],
+      [250, 0, "250"],
+      [0, 0, "0"],
+      [0, 70, "7o"],
+    ];
+    const box = page.locator("#duty-tracing-value");
+    for (const [flow, head, value] of values) {
+      await click(page, EVEN.place(flow, head));
+      const [point, at] = [await onScreen(page, EVEN.place(flow, head)), await box.boundingBox()];
+      if (at === null) throw new Error("no box");
+      const board = await page.locator("#duty-tracing-board").boundingBox();
+      expect(at.x).toBeGreaterThanOrEqual(board?.x ?? Number.NaN);
+      expect(at.x + at.width).toBeLessThanOrEqual((board?.x ?? Number.NaN) + (board?.width ?? Number.NaN));
+      const covers = point.x > at.x && point.x < at.x + at.width && point.y > at.y && point.y < at.y + at.height;
+      expect(covers).toBe(false);
+      await page.keyboard.type(value);
+      await page.keyboard.press("Enter");
+    }
+    expect(await page.locator(".value-here").textContent()).toContain("“7o”");
+    expect(await box.evaluate((element) => element === document.activeElement)).toBe(true);
+    await expectNoAxeViolations(page);
+    await expectNoSidewaysScroll(page);
+    await page.keyboard.press("Control+a");
+    await page.keyboard.type("70");
+    await page.keyboard.press("Enter");
+    expect(await box.count()).toBe(0);
+    expect(await page.locator("#duty-tracing-head-1").inputValue()).toBe("70");
+    // Tab comes to the first axis point, whose value Enter asks for again; Esc leaves it.
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    expect(await box.inputValue()).toBe("0");
+    await page.keyboard.press("Escape");
+    expect(await page.locator("#duty-tracing-board").evaluate((element) => element === document.activeElement)).toBe(
+      true,
+    );
+    await page.close();
+  });
+
+  it("gives the duty its pump", async () => {
+    const { page } = await open(320);
+    await openPicture(page, EVEN);
+    await traceEven(page, click);
+    await page.locator("#duty-tracing-curve-pump").fill("Traced 1");
+    await page.locator("#duty-tracing-curve-speed").fill("1450");
+    await page.getByRole("button", { name: "Use this curve on the duty" }).click();
+    const step = page.locator("#duty-step-pump");
+    await page.getByText("“Traced 1” is on the duty as traced.").waitFor();
+    expect(await step.isVisible()).toBe(true);
+    const held = await step
+      .locator("input")
+      .evaluateAll((boxes) => boxes.map((box) => (box as HTMLInputElement).value));
+    expect(held).toContain("Traced 1");
+    const heads = held
+      .map((text) => /^([\d.]+) m$/.exec(text)?.[1] ?? "")
+      .filter((text) => text !== "")
+      .map(Number);
+    // The chart's own curve at the flows clicked, to half a pixel.
+    for (const [i, [, head]] of POINTS.entries()) expect(Math.abs((heads[i] ?? Number.NaN) - head)).toBeLessThan(0.35);
     await page.close();
   });
 

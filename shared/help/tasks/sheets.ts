@@ -101,9 +101,9 @@ export const TRACING: Page = taskPage({
       "How",
       numbered(
         "[[Trace a curve]]: open a picture or paste one. It stays on this machine.",
-        "Set two points on each axis, as far apart as the print allows, and type their values with the unit of the axis; say whether it is even or logarithmic.",
+        "Set two points on each axis, as far apart as the print allows, and type the printed value of each in the box beside it; below the picture stand the unit of the axis and whether it is even or logarithmic.",
         "Choose the line to trace (head, efficiency, NPSHR or power) and click along it; arrow keys move a point, with Alt by tenths of a pixel.",
-        "Read the rows beside the picture, put them right, and write them to a sheet; “Read the workbook” then ranks the pump.",
+        "Read the rows beside the picture, put them right, and use the curve on the duty or write it to a sheet; “Read the workbook” then ranks the pump.",
       ),
     ],
     [

@@ -22,3 +22,5 @@ export interface TracingContext {
 }
 
 export const BOARD_ID = "duty-tracing-board";
+/** The box of the value beside an axis point. */
+export const VALUE_ID = "duty-tracing-value";

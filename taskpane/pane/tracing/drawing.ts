@@ -43,9 +43,13 @@ export interface Drawing {
 }
 
 /** What can be picked on the board: a point of the line in hand, or a point of an axis. */
-export type Mark =
-  | { readonly kind: "point"; readonly id: number }
-  | { readonly kind: "end"; readonly axis: AxisKey; readonly end: EndNumber };
+export type Mark = { readonly kind: "point"; readonly id: number } | EndMark;
+
+export interface EndMark {
+  readonly kind: "end";
+  readonly axis: AxisKey;
+  readonly end: EndNumber;
+}
 
 /** Which curve and line are in hand. */
 export interface InHand {

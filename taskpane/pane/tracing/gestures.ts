@@ -1,7 +1,7 @@
 import type { Position } from "../../../shared/tracing/calibration.ts";
 import { distance } from "../../../shared/tracing/calibration.ts";
 import { pointNear } from "../../../shared/tracing/points.ts";
-import { BOARD_ID } from "./context.ts";
+import { BOARD_ID, VALUE_ID } from "./context.ts";
 import { lineInHand, type Mark, marksInHand, placeOf, sameMark } from "./drawing.ts";
 import { DRAG, inside, isInside, NUDGE, type TracingEvent, type TracingState, underBoard } from "./state.ts";
 import { toBoard } from "./viewport.ts";
@@ -104,6 +104,7 @@ export function boardGestures({ state, send }: Surroundings): Gestures {
       send({ type: "placed", at: underBoard(state(), ended.start), keep: true });
     }
     send({ type: "let-go" });
+    if (ended.kind !== "pan") askValue();
   }
 
   function wheel(event: WheelEvent): void {
@@ -144,7 +145,8 @@ export function boardGestures({ state, send }: Surroundings): Gestures {
         return true;
       case "Enter":
         if (state().selected === undefined) send({ type: "placed", at: state().cursor, keep: false });
-        else send({ type: "picked", mark: undefined });
+        else if (state().asked === undefined) send({ type: "picked", mark: undefined });
+        askValue();
         return true;
       case "Delete":
       case "Backspace":
@@ -168,6 +170,11 @@ export function boardGestures({ state, send }: Surroundings): Gestures {
       default:
         return false;
     }
+  }
+
+  /** On to the value of an axis point, where one has just been set or picked. */
+  function askValue(): void {
+    if (state().asked !== undefined) document.getElementById(VALUE_ID)?.focus({ preventScroll: true });
   }
 
   function commandKey(key: string, shift: boolean): boolean {

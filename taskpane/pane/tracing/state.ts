@@ -5,6 +5,7 @@ import type { UnitSymbol } from "../../../src/basis/units.ts";
 import {
   type CurveField,
   type Drawing,
+  type EndMark,
   type EndNumber,
   emptyDrawing,
   isStarted,
@@ -56,7 +57,9 @@ export interface TracingState {
   readonly curve: number;
   readonly line: TracedKey;
   /** The axis point that the next click sets; nothing while tracing. */
-  readonly aim: Extract<Mark, { kind: "end" }> | undefined;
+  readonly aim: EndMark | undefined;
+  /** The axis point whose value is typed beside it. */
+  readonly asked: EndMark | undefined;
   readonly selected: Mark | undefined;
   /** The crosshair, in the picture. */
   readonly cursor: Position;
@@ -88,6 +91,8 @@ export type TracingEvent =
   /** `run` is the same for all moves of one drag or one series of nudges. */
   | { readonly type: "moved"; readonly at: Position; readonly run: string }
   | { readonly type: "let-go" }
+  /** The box beside an axis point is done with. */
+  | { readonly type: "value-closed" }
   | { readonly type: "removed" }
   | { readonly type: "cursor-moved"; readonly at: Position; readonly show: boolean }
   | { readonly type: "activated"; readonly active: boolean }
@@ -125,6 +130,7 @@ export function openingTracing(units: UnitSetName, decimalSign: "." | ","): Trac
     curve: 0,
     line: "head",
     aim: undefined,
+    asked: undefined,
     selected: undefined,
     cursor: { x: 0, y: 0 },
     view: { scale: 1, left: 0, top: 0 },
@@ -153,11 +159,14 @@ export function nextTracing(state: TracingState, event: TracingEvent): TracingSt
         ...state,
         line: event.line,
         selected: undefined,
+        asked: undefined,
         run: undefined,
         aim: nextEnd(state.drawing, event.line),
       };
-    case "aimed":
-      return { ...state, aim: { kind: "end", axis: event.axis, end: event.end }, selected: undefined, run: undefined };
+    case "aimed": {
+      const aim: EndMark = { kind: "end", axis: event.axis, end: event.end };
+      return { ...state, aim, asked: undefined, selected: undefined, run: undefined };
+    }
     case "unit-picked":
       return changed(state, withAxis(state.drawing, event.axis, { unit: event.unit }));
     case "scale-picked":
@@ -210,6 +219,7 @@ type BoardEvent = Extract<
       | "picked"
       | "moved"
       | "let-go"
+      | "value-closed"
       | "removed"
       | "cursor-moved"
       | "activated"
@@ -230,13 +240,17 @@ function onBoard(state: TracingState, event: BoardEvent): TracingState {
       return placed(state, event.at, event.keep);
     case "picked": {
       const at = event.mark === undefined ? undefined : placeOf(state.drawing, state, event.mark);
-      if (at === undefined) return { ...state, selected: undefined, run: undefined };
-      return { ...state, selected: event.mark, cursor: at, view: showing(view, at, picture, board), run: undefined };
+      if (at === undefined) return { ...state, selected: undefined, asked: undefined, run: undefined };
+      const asked = event.mark?.kind === "end" ? event.mark : undefined;
+      const shown = showing(view, at, picture, board);
+      return { ...state, selected: event.mark, asked, cursor: at, view: shown, run: undefined };
     }
     case "moved":
       return moved(state, event.at, event.run);
     case "let-go":
       return { ...state, run: undefined };
+    case "value-closed":
+      return { ...state, asked: undefined, selected: undefined, run: undefined };
     case "removed":
       return removed(state);
     case "cursor-moved": {
@@ -290,11 +304,11 @@ function placed(state: TracingState, at: Position, keep: boolean): TracingState 
   if (aim !== undefined) {
     const marked = withMarkMoved(drawing, state, aim, at);
     const next = { ...changed(state, marked), aim: nextEnd(marked, line), cursor: at };
-    return { ...next, selected: keep ? aim : undefined, run };
+    return { ...next, asked: aim, selected: keep ? aim : undefined, run };
   }
   const marked = withMarkAdded(drawing, state, at);
   const selected: Mark | undefined = keep ? { kind: "point", id: drawing.nextId } : undefined;
-  return { ...changed(state, marked), cursor: at, selected, run };
+  return { ...changed(state, marked), asked: undefined, cursor: at, selected, run };
 }
 
 function moved(state: TracingState, at: Position, run: string): TracingState {
@@ -315,7 +329,7 @@ function removed(state: TracingState): TracingState {
   if (selected === undefined) return state;
   const next = changed(state, withoutMark(drawing, state, selected));
   const aim = selected.kind === "end" ? nextEnd(next.drawing, line) : state.aim;
-  return { ...next, selected: undefined, aim };
+  return { ...next, selected: undefined, asked: undefined, aim };
 }
 
 function changed(state: TracingState, drawing: Drawing, run?: string): TracingState {
@@ -345,7 +359,7 @@ function stepped(state: TracingState, from: "past" | "future", to: "past" | "fut
   });
   const selected =
     state.selected !== undefined && placeOf(drawing, next, state.selected) !== undefined ? state.selected : undefined;
-  return { ...next, selected, aim: nextEnd(drawing, state.line) };
+  return { ...next, selected, asked: undefined, aim: nextEnd(drawing, state.line) };
 }
 
 function withCurveInRange(state: TracingState): TracingState {

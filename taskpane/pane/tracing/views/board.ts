@@ -12,6 +12,7 @@ import { DRAG, isSelected, type TracingState } from "../state.ts";
 import { type Size, toBoard } from "../viewport.ts";
 import { headed, markName, placeWords, taskWords, zoomText } from "../words.ts";
 import { shownAmount, worthAtStart } from "../worked.ts";
+import { valueView } from "./value.ts";
 
 /** How many times the board's own scale the magnifier shows, and no larger than so many pixels a picture pixel. */
 const LOUPE = { size: 92, times: 4, largest: 40, margin: 6 } as const;
@@ -27,6 +28,7 @@ export function boardView(context: TracingContext, gestures: Gestures): Template
   return html`${lineChoice(context)}
     <p class="task" id="duty-tracing-task">${taskWords(state, worked)}</p>
     ${toolsView(context)}
+    <div class="board-place">
     <div
       id=${BOARD_ID}
       class="board"
@@ -45,8 +47,10 @@ export function boardView(context: TracingContext, gestures: Gestures): Template
       @keyup=${gestures.keyUp}
       @focus=${gestures.focus}
       @blur=${gestures.blur}
-    >
-      ${drawingView(state)}
+      >
+        ${drawingView(state)}
+      </div>
+      ${valueView(context)}
     </div>
     <p class="under-cross">
       <span>${placeWords(worked, state.cursor)}</span><span>${zoomText(state)}</span>
@@ -71,7 +75,8 @@ const KEYS = [
   ["Click", "sets an axis point or adds a point; press, shift and let go to place it finely"],
   ["Drag a point", "moves it"],
   ["Arrows", "move the crosshair or the picked point by one pixel of the screen; Shift ten, Alt a tenth"],
-  ["Enter", "sets a point at the crosshair, or lets go of the picked point"],
+  ["Enter", "sets a point at the crosshair, lets go of the picked point, or goes to the value of a picked axis point"],
+  ["Enter in the value", "goes back to the picture, for the next point"],
   ["Tab", "picks the next point, then leaves the picture"],
   ["Delete", "removes the picked point"],
   ["Esc", "lets go"],

@@ -53,6 +53,22 @@ describe("setting the axes", () => {
     expect(tracingWorked(after(CALIBRATE)).calibration?.ok).toBe(true);
   });
 
+  it("asks for the value of each point beside it, until it is given or a point of the curve is set", () => {
+    const askedAfter = (...events: readonly TracingEvent[]): unknown => after([OPEN, ...events]).asked;
+    const [flow, other] = [place(100, 500, true), place(900, 500)];
+    expect(askedAfter()).toBeUndefined();
+    expect(askedAfter(flow)).toEqual({ kind: "end", axis: "flow", end: 0 });
+    expect(askedAfter(flow, value("flow", 0, "0"))).toEqual({ kind: "end", axis: "flow", end: 0 });
+    expect(askedAfter(flow, other)).toEqual({ kind: "end", axis: "flow", end: 1 });
+    expect(after([OPEN, flow, { type: "value-closed" }])).toMatchObject({ asked: undefined, selected: undefined });
+    expect(askedAfter(flow, { type: "undone" })).toBeUndefined();
+    expect(askedAfter(flow, { type: "removed" })).toBeUndefined();
+    expect(askedAfter(flow, { type: "line-picked", line: "power" })).toBeUndefined();
+    expect(after([...CALIBRATE, place(300, 300)]).asked).toBeUndefined();
+    const again: TracingEvent = { type: "picked", mark: { kind: "end", axis: "head", end: 1 } };
+    expect(after([...CALIBRATE, again]).asked).toEqual({ kind: "end", axis: "head", end: 1 });
+  });
+
   it("asks another line for its own axis alone, and takes over the points of another", () => {
     const efficiency = after([...CALIBRATE, { type: "line-picked", line: "efficiency" }]);
     expect(efficiency.aim).toEqual({ kind: "end", axis: "efficiency", end: 0 });
