@@ -104,6 +104,8 @@ export interface InputItem {
   /** In the plan's unit set, or a text; an error where it cannot be read. */
   readonly value: Cell;
   readonly basis: string;
+  /** An amount of money, or the price of one unit. */
+  readonly money?: "amount" | "rate";
   /** What its basis says instead once the cell holds something else than was written; a basis of its own stays. */
   readonly onceChanged?: string;
 }
@@ -126,6 +128,7 @@ export interface ResultItem {
   readonly isCheck?: true;
   /** One of several names, none of them better than another. */
   readonly isNoVerdict?: true;
+  readonly isMoney?: true;
 }
 
 /** A cell of a line: as it was stated, worked out, or the error of a box that cannot be read. */
@@ -201,6 +204,7 @@ export interface TableColumn<C extends string = string> {
   readonly quantity?: Quantity;
   /** In a printed table: a figure below this wants attention. */
   readonly badBelow?: number;
+  readonly isMoney?: true;
 }
 
 /** A function's table or record, headings over figures, in the workings. */

@@ -1,6 +1,6 @@
 import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
 import type { StyleSpec } from "../ports/sheet-spec.ts";
-import { cellDecimals } from "../text/digits.ts";
+import { cellDecimals, MONEY } from "../text/digits.ts";
 
 const INK = "#1C2B2D";
 const ACCENT = "#0B5A5E";
@@ -104,12 +104,24 @@ export const STYLES = {
   caution: { color: INK, wrap: true, valign: "top" },
 } as const satisfies Record<string, StyleSpec>;
 
-/** A figure of no quantity is a count or an amount of money. */
+const [[SMALL, SMALL_DECIMALS]] = MONEY.under;
+
+/** No amount of money is below nought: programs disagree on the sign of such a one in a format with a condition. */
+const MONEY_FORMAT = `[<${SMALL - 0.5 * 10 ** -SMALL_DECIMALS}]#,##0.${"0".repeat(SMALL_DECIMALS)};#,##0`;
+
+/** A price of one unit, such as a kWh, as it was typed, two decimals at least. */
+export const UNIT_PRICE_FORMAT = "#,##0.00####";
+
+/** What a cell shows: an amount of a quantity, money, or a count. */
+export type Shown = Quantity | "money" | undefined;
+
+/** A figure of no quantity is a count. */
 export function decimalsOf(quantity: Quantity | undefined, unitSet: UnitSetName): number {
   return quantity === undefined ? 0 : cellDecimals(quantity, unitSet);
 }
 
-export function numberFormat(quantity: Quantity | undefined, unitSet: UnitSetName): string {
+export function numberFormat(quantity: Shown, unitSet: UnitSetName): string {
+  if (quantity === "money") return MONEY_FORMAT;
   const places = decimalsOf(quantity, unitSet);
   return places === 0 ? "#,##0" : `#,##0.${"0".repeat(places)}`;
 }

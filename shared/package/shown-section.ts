@@ -7,6 +7,7 @@ import type { BlockRow, PlanItem, ResultItem, TableItem } from "../calc-sheet/pl
 import { headerText } from "../catalogue/call.ts";
 import { type Argument, isCellError, isRange } from "../cells/cell.ts";
 import type { Duty } from "../duty/duty.ts";
+import { moneyFigure } from "../text/figure.ts";
 import { bareMargin, marginText } from "../text/margin-text.ts";
 import { amountFigure, bareFigure } from "../text/words.ts";
 import { type WorkedDuty, workedDuty } from "./worked-duty.ts";
@@ -87,29 +88,32 @@ function figureOf(
 ): ShownSection["figures"][number] {
   const { key, label, quantity, main = false } = item;
   const badBelow = "badBelow" in item ? item.badBelow : undefined;
+  const isMoney = "isMoney" in item;
   const found = figure(item);
   const text =
     typeof found !== "number"
       ? textOf(worked.cells.get(key))
       : quantity === undefined
-        ? wholeText(found)
+        ? (isMoney ? moneyFigure : wholeText)(found)
         : (badBelow === 0 ? marginText : amountFigure)(amount(quantity, found), units);
   return { label, text, main };
 }
 
 const NO_ANSWER = "–";
 
-/** A count or an amount of money, as the sheet prints them: whole, thousands set apart. */
+/** A count, as the sheet prints it: whole, thousands set apart. */
 function wholeText(value: number): string {
   return Math.round(value).toLocaleString("en-US");
 }
 
 function tableOf({ key, heading, columns, rows }: TableItem, { worked }: WorkedDuty, units: UnitSetName): ShownTable {
   const faults = new Set<string>();
-  const shown = (row: number, { key: column, quantity, badBelow }: TableItem["columns"][number]): string => {
+  const shown = (row: number, { key: column, quantity, badBelow, isMoney }: TableItem["columns"][number]): string => {
     const cell = worked.cells.get(tableCell(key, row, column));
     if (typeof cell === "number")
-      return quantity === undefined ? wholeText(cell) : figureInHead(quantity, cell, badBelow === 0);
+      return quantity === undefined
+        ? (isMoney === true ? moneyFigure : wholeText)(cell)
+        : figureInHead(quantity, cell, badBelow === 0);
     const text = textOf(cell);
     if (cell === undefined || isRange(cell) || !isCellError(cell)) return text === "" ? NO_ANSWER : text;
     // What a cell waits for is said once, above.

@@ -1,7 +1,9 @@
 import type { Quantity } from "../../src/basis/quantities.ts";
 import { fromEngine, type Unit, unitOf } from "../../src/basis/units.ts";
+import { greatestOf } from "../../src/numeric/extremes.ts";
 import type { Scalar } from "../cells/cell.ts";
 import { addressOf, rangeOf } from "../ports/a1.ts";
+import { rowHeight } from "../ports/column-room.ts";
 import type { SheetHost } from "../ports/sheet-host.ts";
 import { setOf } from "../ports/sheet-set.ts";
 import type { CellSpec, SheetSpec, StyleSpec } from "../ports/sheet-spec.ts";
@@ -31,8 +33,26 @@ const STYLES = {
   note: { italic: true, size: 9, color: "#5A6B6D" },
   head: { bold: true, size: 9, color: "#0B5A5E", wrap: true, valign: "bottom", border: { bottom: "thin" } },
   text: { fill: "#FFF7DC", color: "#1F3F8F", unlocked: true },
-  figure: { fill: "#FFF7DC", color: "#1F3F8F", align: "right", numFmt: "#,##0.####", unlocked: true },
 } as const satisfies Record<string, StyleSpec>;
+
+/** As many decimals as any figure of a column asks for, to this many: a format of optional ones ends in a bare point. */
+const MOST_DECIMALS = 4;
+
+function figureStyle(decimals: number): StyleSpec {
+  const numFmt = decimals === 0 ? "#,##0" : `#,##0.${"0".repeat(decimals)}`;
+  return { fill: "#FFF7DC", color: "#1F3F8F", align: "right", numFmt, unlocked: true };
+}
+
+function decimalsIn(values: readonly Scalar[]): number {
+  const needed = values.map((value) => {
+    if (typeof value !== "number") return 0;
+    for (let decimals = 0; decimals < MOST_DECIMALS; decimals += 1) {
+      if (Number(value.toFixed(decimals)) === value) return decimals;
+    }
+    return MOST_DECIMALS;
+  });
+  return Math.max(0, greatestOf(needed));
+}
 
 /**
  * The sheets “Pumps” and “Pump curves”, in the units the tables were read in. The range under each heading has a name
@@ -121,18 +141,21 @@ function tableSheet<K extends string>(
     { at: "A2", v: note, style: "note" },
     ...heading.map((text, column): CellSpec => ({ at: addressOf(HEADING_ROW, column), v: text, style: "head" })),
   ];
+  const figures = columns.map((_, column) => figureStyle(decimalsIn(rows.map((row) => row[column] ?? null))));
+  const widths = columns.map(([key, { quantity }]) => (key === "pump" ? 24 : quantity === undefined ? 18 : 12));
   for (const [i, row] of rows.entries()) {
     for (const [column, value] of row.entries()) {
       const at = addressOf(HEADING_ROW + 1 + i, column);
-      const style = columns[column]?.[1].quantity === undefined ? "text" : "figure";
+      const style = columns[column]?.[1].quantity === undefined ? "text" : `figure ${column}`;
       cells.push(value === null ? { at, style } : { at, v: value, style });
     }
   }
   const box = { top: HEADING_ROW, left: 0, bottom: HEADING_ROW + rows.length, right: columns.length - 1 };
   return {
     name,
-    columns: columns.map(([key, { quantity }]) => (key === "pump" ? 24 : quantity === undefined ? 18 : 12)),
-    styles: STYLES,
+    columns: widths,
+    rowHeights: { [HEADING_ROW + 1]: rowHeight(heading, widths, STYLES.head) },
+    styles: { ...STYLES, ...Object.fromEntries(figures.map((style, column) => [`figure ${column}`, style])) },
     cells,
     names: { [rangeName]: rangeOf(box) },
     freezeRows: HEADING_ROW + 1,

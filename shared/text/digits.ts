@@ -101,6 +101,12 @@ const DIGITS: Readonly<Record<string, Digits>> = {
   "": THOUSANDTHS,
 };
 
+/** Money as a trade estimate reads it: two decimals under 1,000, whole above. Common practice, no source. */
+export const MONEY: Digits & { readonly under: readonly [readonly [size: number, decimals: number]] } = {
+  under: [[1000, 2]],
+  above: 0,
+};
+
 /** Of a unit as it is printed; undefined for a unit that no quantity is printed in. */
 export function digitsOf(unit: string): Digits | undefined {
   return Object.hasOwn(DIGITS, unit) ? DIGITS[unit] : undefined;

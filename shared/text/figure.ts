@@ -1,4 +1,4 @@
-import { decimalsAt, digitsOf } from "./digits.ts";
+import { decimalsAt, digitsOf, MONEY } from "./digits.ts";
 
 /** A figure that is stated at so many digits is shown as it is in a sentence. */
 const STATED_DIGITS = 4;
@@ -14,6 +14,11 @@ const EQUAL = 1e-9;
 /** A figure beside its unit, as the trade reads it: "1,250" US gpm, "96.6" ft. Nothing shows as 0 that is not. */
 export function figureIn(unit: string, value: number): string {
   return written(value, decimalsShown(unit, value));
+}
+
+/** An amount of money, whatever its currency: "96.60", "1,250". */
+export function moneyFigure(value: number): string {
+  return grouped(value.toFixed(decimalsAt(MONEY, value)));
 }
 
 /** The same in a sentence, where a figure that was stated stands as stated: "at most 1.25 m", "12 ft". */

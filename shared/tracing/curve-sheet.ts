@@ -1,5 +1,6 @@
 import { STYLES } from "../calc-sheet/styles.ts";
 import { addressOf } from "../ports/a1.ts";
+import { rowHeight } from "../ports/column-room.ts";
 import type { CellSpec, SheetSpec, StyleSpec } from "../ports/sheet-spec.ts";
 import { USUAL_CURVE_ORDER } from "../pump-table/columns.ts";
 import { type CurveToWrite, type RowUnits, rowCells, rowHeadings } from "./curve-rows.ts";
@@ -17,7 +18,6 @@ interface TracedSheet {
 const WIDTHS = [22, 9, 11, 11, 11, 11, 11, 11, 3, 90] as const;
 /** Beside the table, so that its range is free of them. */
 const NOTES = WIDTHS.length - 1;
-const ANY_NUMBER = "#,##0.####";
 
 /** Traced rows as a sheet: the heading in its first row, so that the whole table is one range from A1. */
 export function curveSheet({ curves, units, decimals, notes }: TracedSheet): SheetSpec {
@@ -26,13 +26,14 @@ export function curveSheet({ curves, units, decimals, notes }: TracedSheet): She
     headText: STYLES.tableHeadText,
     text: STYLES.inputText,
     note: { ...STYLES.finding, wrap: false },
-    plain: { ...STYLES.inputNumber, numFmt: ANY_NUMBER },
+    plain: STYLES.inputNumber,
   };
   for (const [key, places] of Object.entries(decimals)) {
     const numFmt = places === 0 ? "#,##0" : `#,##0.${"0".repeat(places)}`;
     styles[key] = { ...STYLES.inputNumber, numFmt };
   }
-  const headings = rowHeadings(units).map(
+  const texts = rowHeadings(units);
+  const headings = texts.map(
     (v, column): CellSpec => ({ at: addressOf(0, column), v, style: column === 0 ? "headText" : "head" }),
   );
   const rows = rowCells(curves);
@@ -47,6 +48,7 @@ export function curveSheet({ curves, units, decimals, notes }: TracedSheet): She
   return {
     name: `Curves ${curves[0]?.pump ?? ""}`,
     columns: WIDTHS,
+    rowHeights: { 1: rowHeight(texts, WIDTHS, STYLES.tableHead) },
     styles,
     cells: [...headings, ...cells, ...remarks],
     freezeRows: 1,

@@ -1,6 +1,6 @@
 import "./print.css";
-import { textWidth } from "../../shared/calc-sheet/layout/text-width.ts";
 import type { Paper } from "../../shared/ports/sheet-spec.ts";
+import { textWidth } from "../../shared/ports/text-width.ts";
 import type { Wait } from "../files.ts";
 import type { PageGrid } from "../page-grid.ts";
 import type { Strip } from "../strip.ts";

@@ -1,3 +1,5 @@
+import { columnPoints, WIDE_DIGIT } from "../../ports/column-room.ts";
+
 /**
  * Columns of the printed page, in characters: number of the line; quantity, pipe or label; value or length; unit or
  * fittings; five for worked figures, merged for how a figure comes about; references.
@@ -29,30 +31,9 @@ export const ROW_HEIGHT = 12;
 /** Points left free under the rule of a head that a text stands below. */
 export const UNDER_RULE = 2;
 
-// A column takes a digit's width a character and 5 px between; a px is 0.75 pt. In a workbook of our own the digit is 7 px
-// wide; in one of somebody else, whose usual font is Arial of 10 points or the like, some programs take its true 7.42 px.
-const NARROW_DIGIT = 7;
-const WIDE_DIGIT = 7.42;
-
-function points(columns: readonly number[], digit: number): number {
-  return columns.reduce((total, characters) => total + (characters * digit + 5) * 0.75, 0);
-}
-
 /** Points of all columns side by side, where they are widest. */
 export function sheetPoints(columns: readonly number[]): number {
-  return points(columns, WIDE_DIGIT);
-}
-
-/** What a cell leaves free beside its text, and an indented one besides, points. */
-const PADDING = 4.5;
-const INDENT = 9.5;
-
-/** Printed at 80 %, letters are wider by this than their metrics say: found in print, at most 2.2 %. */
-const PRINTED_WIDER = 1.025;
-
-/** Points that a text has on a line of these columns, where they are narrowest. */
-export function roomIn(columns: readonly number[], indent = 0): number {
-  return (points(columns, NARROW_DIGIT) - PADDING - indent * INDENT) / PRINTED_WIDER;
+  return columnPoints(columns, WIDE_DIGIT);
 }
 
 /** Divides a stretch of the page by shares of its width, as near as its columns allow; each part has one at least. */

@@ -1,12 +1,13 @@
 import { printedUnit } from "../../../src/basis/quantities.ts";
 import { isCellError, type Scalar } from "../../cells/cell.ts";
 import { fieldOfBox } from "../../duty/box-field.ts";
+import { roomIn } from "../../ports/column-room.ts";
+import { linesIn } from "../../ports/text-width.ts";
 import type { InputItem, PlanItem } from "../plan.ts";
 import { ASSUMED, ASSUMED_WORD, GENERAL_BASES } from "../sections/stated-input.ts";
-import { COLUMNS, LABEL, LAST, REFERENCE, REMARK, roomIn, UNIT, VALUE } from "./columns.ts";
+import { COLUMNS, LABEL, LAST, REFERENCE, REMARK, UNIT, VALUE } from "./columns.ts";
 import { boxOfInput } from "./input-book.ts";
 import type { Page } from "./page.ts";
-import { linesIn } from "./text-width.ts";
 
 /** Columns of the input at the right: its label, figure and unit; what is said of both stands after it. */
 const RIGHT = { label: REMARK, toLabel: REMARK + 1, value: REMARK + 2, unit: REMARK + 3 } as const;
@@ -50,7 +51,7 @@ export function placeBox(page: Page, item: InputItem, at: number, unit: number, 
   const written: Scalar = isCellError(value) ? value.error : value;
   if (typeof value === "string") page.merged(at, unit, { v: value, style: "inputText" });
   else {
-    page.put(at, { v: written, style: page.inputStyle(written) });
+    page.put(at, { v: written, style: page.inputStyle(written, item.money) });
     if (quantity !== undefined) page.put(unit, { v: printedUnit(quantity, page.plan.unitSet), style: "unit" });
   }
   const box = boxOfInput(item);

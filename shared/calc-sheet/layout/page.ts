@@ -1,8 +1,8 @@
-import type { Quantity } from "../../../src/basis/quantities.ts";
 import { type Cell, isRange } from "../../cells/cell.ts";
 import type { Field } from "../../duty/field.ts";
 import { absolute, addressOf, type Box, boxOf, rangeOf } from "../../ports/a1.ts";
 import { LIMITS } from "../../ports/check/limits.ts";
+import { roomIn } from "../../ports/column-room.ts";
 import type {
   CellSpec,
   ListSpec,
@@ -12,6 +12,7 @@ import type {
   StyleSpec,
   XYChartSpec,
 } from "../../ports/sheet-spec.ts";
+import { heightOf, linesIn } from "../../ports/text-width.ts";
 import { spelt } from "../../text/spelling.ts";
 import type { Expression } from "../expression.ts";
 import { tableCell } from "../expression.ts";
@@ -23,16 +24,15 @@ import {
   type WrittenTable,
   type WrittenWorked,
 } from "../open-again/written-inputs.ts";
-import type { CalcSheetPlan, ChartFacts, PlanItem, SheetId } from "../plan.ts";
-import { numberFormat, resultStyle, STYLES, workingStyle } from "../styles.ts";
+import type { CalcSheetPlan, ChartFacts, InputItem, PlanItem, SheetId } from "../plan.ts";
+import { numberFormat, resultStyle, type Shown, STYLES, UNIT_PRICE_FORMAT, workingStyle } from "../styles.ts";
 import type { WorkedPlan } from "../work-out.ts";
 import type { AddressBook, SeenAddresses, SheetNames, TablePlace } from "./address-book.ts";
 import type { ChoiceBook } from "./choices.ts";
-import { LABEL, NUMBER, REFERENCE, REMARK, ROW_HEIGHT, roomIn, type Stretch } from "./columns.ts";
+import { LABEL, NUMBER, REFERENCE, REMARK, ROW_HEIGHT, type Stretch } from "./columns.ts";
 import type { InputBook } from "./input-book.ts";
 import { pageBreaks, pageHeight, scaleFor } from "./page-breaks.ts";
 import { rangeName } from "./range-name.ts";
-import { heightOf, linesIn } from "./text-width.ts";
 
 /** Heads by their style: so many rows before and after are printed on one page with them. */
 const HEADS: Readonly<Record<string, { readonly before: number; readonly after: number }>> = {
@@ -578,7 +578,7 @@ export class Page {
     return this.#heights[row + 1] ?? ROW_HEIGHT;
   }
 
-  numberStyle(quantity: Quantity | undefined, kind: keyof typeof STYLE_OF = "number"): string {
+  numberStyle(quantity: Shown, kind: keyof typeof STYLE_OF = "number"): string {
     const format = numberFormat(quantity, this.plan.unitSet);
     const key = `${kind} ${format}`;
     this.#styles[key] ??= STYLE_OF[kind](format);
@@ -586,8 +586,8 @@ export class Page {
   }
 
   /** Of a stated figure: as it was typed; one that was brought over from another unit by as many figures as are of use. */
-  inputStyle(value: unknown): string {
-    const format = typeof value === "number" ? shortFormat(value) : undefined;
+  inputStyle(value: unknown, money?: InputItem["money"]): string {
+    const format = typeof value === "number" ? (moneyFormat(value, money) ?? shortFormat(value)) : undefined;
     if (format === undefined) return "inputNumber";
     const key = `inputNumber ${format}`;
     this.#styles[key] ??= { ...STYLES.inputNumber, numFmt: format };
@@ -697,6 +697,12 @@ function keptWhole(
 /** Digits of a figure that nobody typed, and those of it that are shown. House choice. */
 const TYPED = 9;
 const SHOWN = 4;
+
+/** Of stated money: no decimal of what was typed is hidden. */
+function moneyFormat(value: number, money: InputItem["money"]): string | undefined {
+  if (money === undefined) return undefined;
+  return money === "amount" && Number.isInteger(value) ? numberFormat("money", "SI") : UNIT_PRICE_FORMAT;
+}
 
 /** A number format for a figure that conversion gave more digits than anybody types. */
 function shortFormat(value: number): string | undefined {

@@ -99,13 +99,14 @@ export function placeInput(page: Page, item: InputItem): void {
 
 export function placeResult(page: Page, item: ResultItem): void {
   const { key, label, quantity, expression, how, main = false, badBelow, isCheck = false } = item;
+  const shownAs = item.isMoney === true ? "money" : quantity;
   const bad = item.isNoVerdict === true ? [] : badTexts(expression);
   page.number(item);
   page.put(LABEL, { v: label, style: main ? "labelMain" : "label" });
   page.result(key, VALUE, label);
-  const style = page.numberStyle(quantity, bad.length > 0 ? "verdict" : main ? "main" : "number");
+  const style = page.numberStyle(shownAs, bad.length > 0 ? "verdict" : main ? "main" : "number");
   const isText = typeof page.worked.cells.get(key) === "string";
-  const shown = isText ? page.numberStyle(quantity, main ? "verdictMain" : "verdict") : style;
+  const shown = isText ? page.numberStyle(shownAs, main ? "verdictMain" : "verdict") : style;
   if (isText && !hasCall(expression)) page.across([VALUE, UNIT], expression, key, shown);
   else {
     page.formula(VALUE, expression, key, shown);

@@ -1,10 +1,10 @@
 import { greatestOf } from "../../../src/numeric/extremes.ts";
 import { tagFor } from "../../ports/sheet-name.ts";
 import type { PrintSpec } from "../../ports/sheet-spec.ts";
+import { textWidth } from "../../ports/text-width.ts";
 import { VERSION } from "../../ports/version.ts";
 import type { CalcSheetPlan, SheetId } from "../plan.ts";
 import { printedWidth } from "./page-breaks.ts";
-import { textWidth } from "./text-width.ts";
 
 const NAMES = {
   duty: { around: (tag: string) => `Duty ${tag}`, alone: "Duty" },

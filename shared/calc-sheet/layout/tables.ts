@@ -70,7 +70,7 @@ export function placeTable(page: Page, table: TableItem): void {
     page.number();
     page.merged(...page.labels, { v: label, style: "label" });
     if (table.typed !== undefined) page.keep(tableCell(table.key, i, "name"), LABEL);
-    table.columns.forEach(({ key, quantity, badBelow }, j) => {
+    table.columns.forEach(({ key, quantity, badBelow, isMoney }, j) => {
       const expression = cells[j];
       if (expression === undefined) return;
       const cell = tableCell(table.key, i, key);
@@ -83,7 +83,7 @@ export function placeTable(page: Page, table: TableItem): void {
         if (table.typed !== undefined) page.offer(from, fieldOfBox(`${table.typed.of}.${table.typed.rows[i]}.${key}`));
         return;
       }
-      const style = texts[j] === true ? "tableText" : page.numberStyle(quantity);
+      const style = texts[j] === true ? "tableText" : page.numberStyle(isMoney === true ? "money" : quantity);
       if (from === to) page.formula(from, expression, cell, style);
       else page.across([from, to], expression, cell, style);
       flag(page, from, badTexts(expression), badBelow);

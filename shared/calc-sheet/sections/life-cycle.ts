@@ -91,7 +91,7 @@ function partTable(duty: Duty): TableItem {
     key: LIFE_PARTS.key,
     heading: "present value by item",
     columns: [
-      { key: "cost", label: withCurrency(duty, "cost") },
+      { key: "cost", label: withCurrency(duty, "cost"), isMoney: true },
       { key: "what", label: "how" },
       { key: "share", label: "share", quantity: "percent" },
     ],
@@ -113,9 +113,9 @@ function sensitivity(duty: Duty): readonly PlanItem[] {
     key: "sensitivity",
     heading: "if the price of energy moves",
     columns: [
-      { key: "running", label: withCurrency(duty, "a year") },
+      { key: "running", label: withCurrency(duty, "a year"), isMoney: true },
       { key: "what", label: "how" },
-      ...(isWhole ? [{ key: "whole", label: withCurrency(duty, "life cycle") }] : []),
+      ...(isWhole ? [{ key: "whole", label: withCurrency(duty, "life cycle"), isMoney: true as const }] : []),
     ],
     rows: [
       { label: "Energy price cheaper", times: under(FIELD.priceSwing), sign: "−" },

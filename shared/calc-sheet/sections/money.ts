@@ -33,7 +33,7 @@ export function statedMoney(
   duty: Duty,
   ...keys: readonly ("directCost" | "firstCost" | "yearlyUpkeep")[]
 ): readonly InputItem[] {
-  return stated(duty, ...keys).map((item) => ({ ...item, label: withCurrency(duty, item.label) }));
+  return stated(duty, ...keys).map((item) => ({ ...item, label: withCurrency(duty, item.label), money: "amount" }));
 }
 
 /** A worked amount of money. */
@@ -45,5 +45,5 @@ export function money(
   how: string,
   main?: "main",
 ): ResultItem {
-  return figure(handle(key, null), withCurrency(duty, label), expression, how, main);
+  return { ...figure(handle(key, null), withCurrency(duty, label), expression, how, main), isMoney: true };
 }

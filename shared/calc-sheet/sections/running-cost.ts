@@ -121,7 +121,11 @@ function electricity(duty: Duty): readonly PlanItem[] {
 
 function costOfElectricity(duty: Duty): readonly PlanItem[] {
   return [
-    ...stated(duty, "tariff").map((item) => ({ ...item, label: withCurrency(duty, "Price of a kWh") })),
+    ...stated(duty, "tariff").map((item) => ({
+      ...item,
+      label: withCurrency(duty, "Price of a kWh"),
+      money: "rate" as const,
+    })),
     ...costOf(
       duty,
       whereNumber(RUNNING.energyOfYear, product(RUNNING.energyOfYear, FIELD.tariff)),
@@ -211,9 +215,8 @@ function priceOfFuel(duty: Duty): readonly InputItem[] {
   const label = `${withCurrency(duty, "Fuel price")} per ${priced}`;
   if (fuelPrice === undefined) return stated(duty, "fuelPrice").map((item) => ({ ...item, label }));
   const value = fuelPrice * unitOf(priced).factor;
-  return [
-    statedNumber({ key: "fuelPrice", label, typed: texts.fuelPrice, value, basis: basisOf(duty, "fuelPrice") }, duty),
-  ];
+  const facts = { key: "fuelPrice", label, typed: texts.fuelPrice, value, basis: basisOf(duty, "fuelPrice") };
+  return [{ ...statedNumber(facts, duty), money: "rate" }];
 }
 
 export function whereNumber(of: Handle, met: Expression): Expression {

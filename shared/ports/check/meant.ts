@@ -53,6 +53,8 @@ function styleProblems(key: string, { size, color, fill, numFmt, indent }: Style
     if (one !== undefined && !COLOR.test(one)) say(undefined, `${of}: not a colour: ${one}`, OUR_FAULT);
   if (numFmt !== undefined && !isNumberFormat(numFmt))
     say(undefined, `${of}: not a number format: ${numFmt}`, OUR_FAULT);
+  if (numFmt !== undefined && /\.#/.test(numFmt))
+    say(undefined, `${of}: a whole number would end in a bare point: ${numFmt}`, OUR_FAULT);
 }
 
 function contents({ cells }: SheetSpec, sheets: ReadonlySet<string>, say: Say): void {

@@ -1,5 +1,6 @@
 import { html, svg, type TemplateResult } from "lit";
 import type { CostParts } from "../../../shared/package/cost-parts.ts";
+import { moneyFigure } from "../../../shared/text/figure.ts";
 import { greatestOf } from "../../../src/numeric/extremes.ts";
 import { runningSums } from "./running-sums.ts";
 import { linearScale } from "./scale.ts";
@@ -19,7 +20,7 @@ export function costBars(costs: CostParts, width: number): TemplateResult {
     ...parts.map(({ name, cost }, i) => ({ name, cost, from: starts[i] as number, to: starts[i + 1] as number })),
     { name: "Life cycle", cost: whole, from: 0, to: whole },
   ];
-  const texts = bars.map(({ cost }) => `${inFull(cost)} · ${percent(cost, whole)} %`);
+  const texts = bars.map(({ cost }) => `${moneyFigure(cost)} · ${percent(cost, whole)} %`);
   const figures = LETTER * greatestOf(texts.map(({ length }) => length)) + GAP;
   const x = linearScale([0, greatestOf(bars.map(({ to }) => to))], [LABELS, width - figures]);
   const height = ROW * bars.length + 4;
@@ -48,16 +49,12 @@ export function costBars(costs: CostParts, width: number): TemplateResult {
 /** The picture in words. */
 export function costBarsWords(costs: CostParts): string {
   const { parts, whole } = costs;
-  const said = parts.map(({ name, cost }) => `${name} ${inFull(cost)}, ${percent(cost, whole)} %`);
-  return `Life-cycle cost ${inFull(whole)}${inCurrency(costs)}: ${said.join("; ")}.`;
+  const said = parts.map(({ name, cost }) => `${name} ${moneyFigure(cost)}, ${percent(cost, whole)} %`);
+  return `Life-cycle cost ${moneyFigure(whole)}${inCurrency(costs)}: ${said.join("; ")}.`;
 }
 
 function inCurrency({ currency }: CostParts): string {
   return currency === "" ? "" : `, in ${currency}`;
-}
-
-function inFull(cost: number): string {
-  return Math.round(cost).toLocaleString("en-US");
 }
 
 function percent(cost: number, whole: number): number {

@@ -1,3 +1,4 @@
+import { numfmt } from "@univerjs/core";
 import { describe, expect, it } from "vitest";
 import { dutyPlan, fieldsNotUsed } from "../../../shared/calc-sheet/duty-plan.ts";
 import { tableCell } from "../../../shared/calc-sheet/expression.ts";
@@ -12,7 +13,7 @@ import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { costParts } from "../../../shared/package/cost-parts.ts";
 import { type ShownSection, shownSection } from "../../../shared/package/shown-section.ts";
 import { dutyRead, dutyText, type Fields, STRAIGHT_PUMP } from "../../support/duty-of.ts";
-import { laidOut } from "../../support/laid-out.ts";
+import { laidOut, sheetsOf } from "../../support/laid-out.ts";
 import { longestChain } from "../../support/longest-chain.ts";
 import { remarksOf } from "../../support/section-remarks.ts";
 
@@ -203,6 +204,30 @@ describe("the price on the sheet", () => {
     expect(cells.get("sellingPrice")).toBeCloseTo(14_437.5, 9);
     expect(cells.get("profitOnPrice")).toBeCloseTo(2887.5, 9);
     expect(cells.get("markupOnCost")).toBeCloseTo(25, 9);
+  });
+
+  it("reads as an estimate does, pane and sheet alike: whole from 1,000 on, with two decimals under it", () => {
+    const priced = duty({ ...PRICED, ...MOTOR, ...LIFE, firstCost: "950" });
+    const texts = new Map(section(priced).figures.map(({ label, text }) => [label, text]));
+    expect(["Overhead", "Contingency", "Cost", "Selling price"].map((label) => texts.get(label))).toEqual([
+      "1,000",
+      "550.00",
+      "11,550",
+      "14,438",
+    ]);
+    const [parts] = section(priced).tables.filter(({ heading }) => heading === "present value by item");
+    expect(parts?.rows[0]?.cells[0]).toBe("950.00");
+    const { estimate } = sheetsOf(typed({ ...PRICED, ...MOTOR, ...LIFE, firstCost: "950", tariff: "0.1" }));
+    const shownAt = (label: string, column: string): string | undefined => {
+      const row = estimate?.cells.find(({ v }) => v === label)?.at.replace(/^[A-Z]+/, "");
+      const cell = estimate?.cells.find(({ at }) => at === `${column}${row}`);
+      const value = cell?.v ?? cell?.cached;
+      const format = estimate?.styles[cell?.style ?? ""]?.numFmt;
+      return typeof value === "number" && format !== undefined ? numfmt.format(format, value) : undefined;
+    };
+    expect(
+      ["Profit", "Selling price", "Initial cost to the buyer", "Price of a kWh"].map((label) => shownAt(label, "C")),
+    ).toEqual(["2,888", "14,438", "950.00", "0.10"]);
   });
 
   it("adds no overhead and no contingency that is not stated", () => {

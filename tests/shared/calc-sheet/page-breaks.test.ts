@@ -2,13 +2,13 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { COLUMNS } from "../../../shared/calc-sheet/layout/columns.ts";
 import { pageBreaks, pageHeight, scaleFor } from "../../../shared/calc-sheet/layout/page-breaks.ts";
-import { USUAL_SIZE } from "../../../shared/calc-sheet/layout/text-width.ts";
 import type { CalcSheetPlan, PlanItem } from "../../../shared/calc-sheet/plan.ts";
 import { STYLES } from "../../../shared/calc-sheet/styles.ts";
 import { workOut } from "../../../shared/calc-sheet/work-out.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { boxOf } from "../../../shared/ports/a1.ts";
 import type { StyleSpec } from "../../../shared/ports/sheet-spec.ts";
+import { USUAL_SIZE } from "../../../shared/ports/text-width.ts";
 import { laidOut, sheetsOf } from "../../support/laid-out.ts";
 
 /** Rows of 20 points, 45 of them on a page. */

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { textWidth } from "../../../shared/calc-sheet/layout/text-width.ts";
+import { textWidth } from "../../../shared/ports/text-width.ts";
 import { VERSION } from "../../../shared/ports/version.ts";
 import { dutyText, QUARRY } from "../../support/duty-of.ts";
 import { sheetsOf } from "../../support/laid-out.ts";

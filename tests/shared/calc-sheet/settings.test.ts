@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { dutyPlan, fieldsNotUsed } from "../../../shared/calc-sheet/duty-plan.ts";
-import { COLUMNS, LABEL, REFERENCE, REMARK, roomIn, VALUE } from "../../../shared/calc-sheet/layout/columns.ts";
+import { COLUMNS, LABEL, REFERENCE, REMARK, VALUE } from "../../../shared/calc-sheet/layout/columns.ts";
 import { rangeName } from "../../../shared/calc-sheet/layout/range-name.ts";
-import { linesIn } from "../../../shared/calc-sheet/layout/text-width.ts";
 import { layOut } from "../../../shared/calc-sheet/layout.ts";
 import { stated } from "../../../shared/calc-sheet/sections/stated-input.ts";
 import { STYLES } from "../../../shared/calc-sheet/styles.ts";
@@ -13,6 +12,8 @@ import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { FIELDS, type FieldKey, fieldsOf } from "../../../shared/duty/fields.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { shownSettings } from "../../../shared/package/shown-settings.ts";
+import { roomIn } from "../../../shared/ports/column-room.ts";
+import { linesIn } from "../../../shared/ports/text-width.ts";
 import { dutyRead, dutyText, type Fields, QUARRY } from "../../support/duty-of.ts";
 import { filledUp, TYPICAL } from "../../support/hostile-places.ts";
 import { judged, stateOf } from "../../support/judged.ts";

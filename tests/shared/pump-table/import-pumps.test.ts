@@ -1,8 +1,11 @@
+import { numfmt } from "@univerjs/core";
 import Papa from "papaparse";
 import { describe, expect, it } from "vitest";
 import type { Cell } from "../../../shared/cells/cell.ts";
+import { roomIn } from "../../../shared/ports/column-room.ts";
 import { setOf } from "../../../shared/ports/sheet-set.ts";
 import type { SheetSpec } from "../../../shared/ports/sheet-spec.ts";
+import { heightOf, linesIn } from "../../../shared/ports/text-width.ts";
 import { type ImportedPumps, importPumps, type PumpFile } from "../../../shared/pump-table/import/import-pumps.ts";
 import { INVENTED_CURVE_ROWS, INVENTED_PUMP_ROWS } from "../../../shared/pump-table/library/invented-pumps.ts";
 import { inventedPumps } from "../../../shared/pump-table/library/library.ts";
@@ -187,6 +190,22 @@ describe("an import of .xlsx", () => {
     { at: "C6", v: 180 },
     { at: "D6", v: 40 },
   ];
+
+  it("shows every figure of a column in full, with one number of decimals, under headings that have the room", () => {
+    for (const { cells, styles, rowHeights, columns, name } of pumpSheets({ ...inventedPumps(), note: NOTE })) {
+      for (const { at, v, style = "" } of cells) {
+        if (typeof v !== "number") continue;
+        const shown = numfmt.format(styles[style]?.numFmt ?? "", v);
+        expect(shown, `${name} ${at}`).not.toMatch(/\.$/);
+        expect(Number(shown.replaceAll(",", "")), `${name} ${at}`).toBeCloseTo(v, 4);
+      }
+      const lines = cells
+        .filter(({ at }) => /^[A-Z]+4$/.test(at))
+        .map(({ v }, i) => linesIn(String(v), roomIn([columns?.[i] ?? 0]), { bold: true, size: 9 }));
+      expect(rowHeights?.[4]).toBe(heightOf(Math.max(...lines), { size: 9 }));
+      expect(Math.max(...lines)).toBeGreaterThan(1);
+    }
+  });
 
   it("reads both sheets back as they were written", async () => {
     const read = imported(importPumps([await workbook(...pumpSheets({ ...inventedPumps(), note: NOTE }))], "SI"));

@@ -1,7 +1,8 @@
+import { numfmt } from "@univerjs/core";
 import { describe, expect, it } from "vitest";
-import { decimalsOf, numberFormat } from "../../../shared/calc-sheet/styles.ts";
+import { decimalsOf, numberFormat, UNIT_PRICE_FORMAT } from "../../../shared/calc-sheet/styles.ts";
 import { digitsOf } from "../../../shared/text/digits.ts";
-import { figureIn, figureSaid, figures, saidApart } from "../../../shared/text/figure.ts";
+import { figureIn, figureSaid, figures, moneyFigure, saidApart } from "../../../shared/text/figure.ts";
 import { comparedText } from "../../../shared/text/verdict-text.ts";
 import { printedUnit, QUANTITIES, type Quantity, UNIT_SET_NAMES } from "../../../src/basis/quantities.ts";
 
@@ -106,6 +107,32 @@ describe("a figure that rounds onto its limit", () => {
 
   it("is one with it where nothing but rounding parts them", () => {
     expect(saidApart("ft", 0.1 + 0.2, 0.3)).toEqual(["0.3", "0.3"]);
+  });
+});
+
+// An estimate is read whole, small amounts with their cents: common practice, no source. Roundings by hand.
+describe("an amount of money", () => {
+  it.each([
+    [0, "0.00"],
+    [0.126, "0.13"],
+    [96.6, "96.60"],
+    [999.994, "999.99"],
+    [999.996, "1,000"],
+    [1000, "1,000"],
+    [24_500.6, "24,501"],
+    [1_234_567, "1,234,567"],
+  ])("%d is %s, in the pane and in its cell", (value, text) => {
+    expect(moneyFigure(value)).toBe(text);
+    expect(numfmt.format(numberFormat("money", "US"), value)).toBe(text);
+  });
+
+  it.each([
+    [0.1, "0.10"],
+    [0.085, "0.085"],
+    [3.9, "3.90"],
+    [1200, "1,200.00"],
+  ])("%d, the price of one unit, is %s", (value, text) => {
+    expect(numfmt.format(UNIT_PRICE_FORMAT, value)).toBe(text);
   });
 });
 

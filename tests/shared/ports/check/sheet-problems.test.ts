@@ -133,6 +133,12 @@ const LIMITS: readonly {
     said: "the style one: not a number format: nonsense",
   },
   {
+    what: "the decimals of a number format",
+    within: { styles: { ...GOOD.styles, one: { numFmt: "0.0##" } } },
+    beyond: { styles: { ...GOOD.styles, one: { numFmt: "#,##0.##" } } },
+    said: "the style one: a whole number would end in a bare point",
+  },
+  {
     what: "a colour",
     within: { styles: { ...GOOD.styles, one: { color: "#12435C" } } },
     beyond: { styles: { ...GOOD.styles, one: { fill: "#12435" } } },

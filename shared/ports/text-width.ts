@@ -1,4 +1,4 @@
-import type { StyleSpec } from "../../ports/sheet-spec.ts";
+import type { StyleSpec } from "./sheet-spec.ts";
 
 /*
  * Advance widths of the letters from space to tilde, thousandths of the size: those of Helvetica in the Adobe core 14 font

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { linesIn, textWidth } from "../../../shared/calc-sheet/layout/text-width.ts";
+import { linesIn, textWidth } from "../../../shared/ports/text-width.ts";
 
 // Adobe core 14 font metrics, Helvetica and Helvetica-Bold: WX of each letter, added up by hand.
 describe("the width of a text", () => {
