@@ -10,7 +10,7 @@ import { isPair, placePair } from "./layout/input-pair.ts";
 import { placeLine } from "./layout/line.ts";
 import { placeLines } from "./layout/lines-of-text.ts";
 import { type Common, type Cut, Page } from "./layout/page.ts";
-import { placePrices, placeRecord } from "./layout/record.ts";
+import { markWorkings, placePrices, placeRecord } from "./layout/record.ts";
 import {
   placeColumnHeads,
   placeFinding,
@@ -127,9 +127,11 @@ function filled(
   });
   if (saved !== undefined) {
     placeAsWritten(workings, "duty", inputs);
+    markWorkings(workings, saved);
+    inputs.blocks.push(...workings.blocks());
     estimate.work((foot) => {
-      placePrices(foot, saved, inputs);
       placeAsWritten(foot, "estimate", inputs);
+      placePrices(foot, saved, inputs);
     });
   }
   return { pages: shown, inputs };

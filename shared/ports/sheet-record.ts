@@ -3,8 +3,11 @@ import type { Cell } from "../cells/cell.ts";
 /** The namespace of the XML in which a duty travels unseen in the workbook that holds its sheets. */
 export const RECORD_NAMESPACE = "urn:dutybook:duty:1";
 
-/** The name, on each sheet that holds inputs of a duty, of the cell that says which record the sheet belongs to. */
+/** The name, on each sheet of a duty that is opened again, of the cell that says which record the sheet belongs to. */
 export const RECORD_NAME = "duty_record";
+
+/** The name of the same cell on its workings, which hold no input. */
+export const WORKINGS_NAME = "workings_record";
 
 /** A cell as a reader finds it. */
 export interface CellNow {

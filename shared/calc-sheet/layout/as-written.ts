@@ -6,7 +6,6 @@ import { WHOLE } from "./columns.ts";
 import type { InputBook } from "./input-book.ts";
 import { afterOf, belowOf, headsOf } from "./line.ts";
 import { changedKey, type FormulaText, type Page } from "./page.ts";
-import { beginBlock } from "./tables.ts";
 
 /** The cell that counts the inputs of a sheet that are not as they were written. */
 const CHANGED = { duty: "inputsChanged", estimate: "pricesChanged" } as const satisfies Record<InputSheet, string>;
@@ -45,7 +44,7 @@ export function placeInputState(page: Page, of: InputSheet, revision: string): v
 
 /** What was written into each input, held against what stands there now. */
 export function placeAsWritten(workings: Page, of: InputSheet, { cells, ranges }: InputBook): void {
-  beginBlock(workings, "Inputs as written", 3);
+  workings.beginBlock("Inputs as written", 3);
   ["input", "as written", "changed"].forEach((v, i) => {
     workings.put(i, { v, style: i === 0 ? "workingText" : "workingHead" });
   });

@@ -1,7 +1,6 @@
 import { greatestOf } from "../../../src/numeric/extremes.ts";
 import type { SeriesRange } from "../plan.ts";
 import type { Page } from "./page.ts";
-import { beginBlock } from "./tables.ts";
 
 /** Letters of a list that a cell itself can hold, commas between its names. */
 const LONGEST = 255;
@@ -23,7 +22,7 @@ export class ChoiceBook {
   /** Writes the lists side by side. */
   place(workings: Page): void {
     if (this.#lists.size === 0) return;
-    beginBlock(workings, "Names to choose from", this.#lists.size);
+    workings.beginBlock("Names to choose from", this.#lists.size);
     const top = workings.row;
     const longest = greatestOf([...this.#lists.values()].map(({ length }) => length));
     [...this.#lists].forEach(([key, names], column) => {

@@ -1,5 +1,6 @@
 import type { Scalar } from "../../cells/cell.ts";
 import { FIELDS, type FieldKey } from "../../duty/fields.ts";
+import type { WrittenBlock } from "../open-again/written-blocks.ts";
 import type {
   InputSheet,
   WrittenBox,
@@ -23,6 +24,7 @@ export class InputBook implements WrittenInputs {
   readonly tables: WrittenTable[] = [];
   readonly results: WrittenResult[] = [];
   readonly worked: WrittenWorked[] = [];
+  readonly blocks: WrittenBlock[] = [];
   /** Each input cell on its own, those of tables among them. */
   readonly cells: WrittenAt[] = [];
   /** Each table of inputs by its key, and the rows that its range had. */

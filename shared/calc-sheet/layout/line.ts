@@ -7,7 +7,6 @@ import { isExpression, type LineTableItem, type LineTableRow, type WorkedColumn 
 import { LABEL, LAST, REMARK, UNIT, VALUE } from "./columns.ts";
 import type { Page } from "./page.ts";
 import { rangeName } from "./range-name.ts";
-import { beginBlock } from "./tables.ts";
 
 /** The first of the heads of a line: the first run stands right below it. */
 export function headsOf(line: string): string {
@@ -138,7 +137,7 @@ function scalarOf(cell: LineTableRow[keyof LineTableRow]): string | number | boo
 }
 
 function placeWorkedColumns(workings: Page, table: LineTableItem, columns: readonly WorkedColumn[]): void {
-  beginBlock(workings, table.label, columns.length);
+  workings.beginBlock(table.label, columns.length);
   const head = workings.row;
   columns.forEach((column, i) => {
     const v = headerText(column.label, column.quantity, workings.plan.unitSet);

@@ -17,6 +17,7 @@ import { spelt } from "../../text/spelling.ts";
 import type { Expression } from "../expression.ts";
 import { tableCell } from "../expression.ts";
 import { formulaOf } from "../formula.ts";
+import { runsOf, type WrittenBlock } from "../open-again/written-blocks.ts";
 import {
   BASIS_NAME,
   type InputSheet,
@@ -29,7 +30,7 @@ import { numberFormat, resultStyle, type Shown, STYLES, UNIT_PRICE_FORMAT, worki
 import type { WorkedPlan } from "../work-out.ts";
 import type { AddressBook, SeenAddresses, SheetNames, TablePlace } from "./address-book.ts";
 import type { ChoiceBook } from "./choices.ts";
-import { LABEL, NUMBER, REFERENCE, REMARK, ROW_HEIGHT, type Stretch } from "./columns.ts";
+import { LABEL, NUMBER, REFERENCE, REMARK, ROW_HEIGHT, type Stretch, WORKING_WIDTH } from "./columns.ts";
 import type { InputBook } from "./input-book.ts";
 import { pageBreaks, pageHeight, scaleFor } from "./page-breaks.ts";
 import { rangeName } from "./range-name.ts";
@@ -92,6 +93,13 @@ interface PrintedTable {
   readonly bottom: number;
 }
 
+/** A table that figures rest on, and where its formulas stand, counted from its label. */
+interface PlacedBlock {
+  readonly label: string;
+  readonly top: number;
+  readonly formulas: (readonly [across: number, down: number])[];
+}
+
 /** A sheet while it is filled from the top down. Formulas are written last, when every cell of every sheet has its place. */
 export class Page {
   readonly id: SheetId;
@@ -129,6 +137,8 @@ export class Page {
   #repeated = 0;
   readonly #continued = new Map<number, number>();
   #heads: number | undefined;
+  readonly #blocks: PlacedBlock[] = [];
+  #block: PlacedBlock | undefined;
   readonly #atFoot: ((workings: Page) => void)[] = [];
   /** The first row that is not printed. */
   #end: number | undefined;
@@ -339,6 +349,7 @@ export class Page {
 
   #place(column: number, cell: CellContent, row: number): void {
     this.#cells.push({ at: addressOf(row, column), ...cell });
+    if (cell.f !== undefined && this.#block !== undefined) this.#block.formulas.push([column, row - this.#block.top]);
     const head = cell.style === undefined ? undefined : HEADS[cell.style];
     if (head !== undefined) this.#together.push([row - head.before, row + head.after]);
   }
@@ -477,6 +488,24 @@ export class Page {
   /** Columns of worked cells in the rows of a named range, `across` counted from its left. */
   workedColumns(name: string, worked: Omit<WrittenWorked, "sheet" | "name">): void {
     this.#inputs.worked.push({ sheet: this.#inputSheet, name, ...worked });
+  }
+
+  /** Begins a table that figures rest on, so many columns wide, under its label: its formulas are held against what stands there later. */
+  beginBlock(label: string, columns: number): void {
+    this.#block = { label, top: this.row, formulas: [] };
+    this.#blocks.push(this.#block);
+    this.put(0, { v: label, style: "workingLabel" });
+    this.reach(columns, WORKING_WIDTH);
+    this.row += 1;
+  }
+
+  /** The tables that hold formulas. */
+  blocks(): readonly WrittenBlock[] {
+    const { id } = this;
+    if (id === "duty") return [];
+    return this.#blocks.flatMap(({ formulas, ...block }) =>
+      formulas.length === 0 ? [] : [{ sheet: id, ...block, formulas: runsOf(formulas) }],
+    );
   }
 
   get #inputSheet(): InputSheet {

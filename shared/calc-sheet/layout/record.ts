@@ -1,4 +1,4 @@
-import { RECORD_NAME } from "../../ports/sheet-record.ts";
+import { RECORD_NAME, WORKINGS_NAME } from "../../ports/sheet-record.ts";
 import { PRICES_NAME, pricesTexts } from "../open-again/prices.ts";
 import { recordWords, type SavedWith } from "../open-again/record.ts";
 import { LABEL, LAST, ROW_HEIGHT } from "./columns.ts";
@@ -13,8 +13,17 @@ export function placeRecord(page: Page, saved: SavedWith): void {
   page.row += 1;
 }
 
+/** The same on the workings, below all that stands there. */
+export function markWorkings(workings: Page, saved: SavedWith): void {
+  const cell = { top: workings.row, left: 0, bottom: workings.row, right: 0 };
+  for (const name of [RECORD_NAME, WORKINGS_NAME]) workings.nameRange(name, cell);
+  workings.put(0, { v: recordWords(saved), style: "record" });
+  workings.row += 2;
+}
+
 /** What the estimate alone holds of the record, below what is printed. */
 export function placePrices(estimate: Page, { prices }: SavedWith, inputs: InputBook): void {
+  inputs.blocks.push(...estimate.blocks());
   const texts = pricesTexts(prices, inputs);
   const top = estimate.row;
   for (const v of texts) {

@@ -199,8 +199,7 @@ function placeNote(
   workings: Page,
   { key, label, expression }: Pick<FindingItem, "key" | "label" | "expression">,
 ): void {
-  workings.put(0, { v: label, style: "workingLabel" });
-  workings.row += 1;
+  workings.beginBlock(label, 1);
   workings.keep(key, 0);
   workings.formula(0, expression, key, "working");
   workings.row += 2;

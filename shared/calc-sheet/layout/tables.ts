@@ -5,7 +5,7 @@ import type { Box } from "../../ports/a1.ts";
 import { type Expression, tableCell } from "../expression.ts";
 import type { WrittenCell } from "../open-again/written-inputs.ts";
 import type { InputTableItem, SpillItem, TableItem, TypedRows, WorkingItem } from "../plan.ts";
-import { LABEL, LAST, REMARK, type Stretch, VALUE, WORKING_WIDTH } from "./columns.ts";
+import { LABEL, LAST, REMARK, type Stretch, VALUE } from "./columns.ts";
 import type { Page } from "./page.ts";
 import { rangeName } from "./range-name.ts";
 import { badTexts, flag, hasCall } from "./rows.ts";
@@ -180,7 +180,7 @@ function stretchAt(stretches: readonly Stretch[], column: number): Stretch {
 
 /** A spilled table or record, in the workings. */
 export function placeSpill(page: Page, { key, label, expression, rows, columns }: SpillItem): void {
-  beginBlock(page, label, columns.length);
+  page.beginBlock(label, columns.length);
   const top = page.row;
   const bottom = top + rows - 1;
   const range = { top, left: 0, bottom, right: columns.length - 1 };
@@ -196,7 +196,7 @@ export function placeSpill(page: Page, { key, label, expression, rows, columns }
 
 /** Columns that other figures rest on, in the workings. */
 export function placeWorking(page: Page, { key, label, rows, columns }: WorkingItem): void {
-  beginBlock(page, label, columns.length);
+  page.beginBlock(label, columns.length);
   const head = page.row;
   const top = head + 1;
   const bottom = head + rows;
@@ -228,13 +228,6 @@ export function placeWorking(page: Page, { key, label, rows, columns }: WorkingI
     }
   });
   page.row = bottom + 2;
-}
-
-/** Says what the table of the workings is that follows, and how many columns it takes. */
-export function beginBlock(page: Page, label: string, columns: number): void {
-  page.put(0, { v: label, style: "workingLabel" });
-  page.reach(columns, WORKING_WIDTH);
-  page.row += 1;
 }
 
 function columnsFrom(first: number, columns: readonly { readonly key: string }[]): Readonly<Record<string, number>> {

@@ -11,10 +11,11 @@ import { resultOverwritten, tableOverwritten } from "./overwritten.ts";
 import { pricesOn, withPrices } from "./prices.ts";
 import type { DutyRecord } from "./record.ts";
 import { tablesBack } from "./tables-back.ts";
+import { typedOver } from "./typed-over.ts";
 import { BASIS_NAME, type InputSheet, type WrittenBox, type WrittenInputs } from "./written-inputs.ts";
 
-/** The sheets of one duty; the estimate where the workbook has one of it. */
-export type DutySheetsNow = Readonly<Partial<Record<InputSheet, SheetNow>>>;
+/** The sheets of one duty; the estimate and the workings where the workbook has them. */
+export type DutySheetsNow = Readonly<Partial<Record<InputSheet | "workings", SheetNow>>>;
 
 /**
  * The duty with all that was changed in the input cells of its sheets: what is as it was written keeps the text that was
@@ -32,6 +33,7 @@ export function bringBack({ duty: open, inputs: ofDuty }: DutyRecord, sheets: Du
     tables: [...ofDuty.tables, ...(estimate?.tables ?? [])],
     results: [...ofDuty.results, ...(estimate?.results ?? [])],
     worked: [...ofDuty.worked, ...(estimate?.worked ?? [])],
+    blocks: [...ofDuty.blocks, ...(estimate?.blocks ?? [])],
   };
   const take = (place: string, label: string, text: string): void => {
     const before = textIn(duty, place);
@@ -61,6 +63,11 @@ export function bringBack({ duty: open, inputs: ofDuty }: DutyRecord, sheets: Du
       return sheet === undefined ? [] : said(sheet, one);
     });
   remarks.push(...heldAgainst(inputs.results, resultOverwritten), ...heldAgainst(inputs.worked, tableOverwritten));
+  for (const of of ["workings", "estimate"] as const) {
+    const sheet = sheets[of];
+    const blocks = inputs.blocks.filter((block) => block.sheet === of);
+    if (sheet !== undefined) remarks.push(...typedOver(sheet, blocks));
+  }
   return { duty, taken, remarks: [...remarks, ...unread(duty, taken)] };
 }
 

@@ -1,6 +1,6 @@
 import type { Finding } from "../../../src/basis/result.ts";
 import { boxOf } from "../../ports/a1.ts";
-import { RECORD_NAME, type RecordedSheets, type SheetNow } from "../../ports/sheet-record.ts";
+import { RECORD_NAME, type RecordedSheets, type SheetNow, WORKINGS_NAME } from "../../ports/sheet-record.ts";
 import { bringBack } from "./bring-back.ts";
 import type { BroughtBack } from "./brought-back.ts";
 import { PRICES_NAME } from "./prices.ts";
@@ -30,16 +30,21 @@ export function dutiesIn({ records, sheets }: RecordedSheets): FoundDuties {
     return id === undefined ? [] : [{ sheet, id }];
   });
   const lost = found
-    .filter(({ id }) => !known.has(id))
+    .filter(({ sheet, id }) => !known.has(id) && !isWorkings(sheet))
     .map(({ sheet }) => ({ sheet: sheet.name, findings: broken.length > 0 ? broken : [NO_RECORD] }));
   const duties = [...known.values()].flatMap((record): readonly FoundDuty[] => {
     const own = found.filter(({ id }) => id === record.id).map(({ sheet }) => sheet);
-    const isEstimate = ({ names }: SheetNow): boolean => names[PRICES_NAME] !== undefined;
-    const [pages, estimates] = [own.filter((sheet) => !isEstimate(sheet)), own.filter(isEstimate)];
-    // A sheet copied beside its own is a duty of its own; it shares an estimate that was not.
+    const pages = own.filter((sheet) => !isEstimate(sheet) && !isWorkings(sheet));
+    const [estimates, workings] = [own.filter(isEstimate), own.filter(isWorkings)];
+    // A sheet copied beside its own is a duty of its own; it shares what was not copied with it.
     return (pages.length > 0 ? pages : estimates.slice(0, 1).map(() => undefined)).map((page, i) => {
       const estimate = estimates[i] ?? estimates.at(-1);
-      const present = { ...(page && { duty: page }), ...(estimate && { estimate }) };
+      const working = workings[i] ?? workings.at(-1);
+      const present = {
+        ...(page && { duty: page }),
+        ...(estimate && { estimate }),
+        ...(working && { workings: working }),
+      };
       return { sheet: (page ?? estimate)?.name ?? "", record, back: bringBack(record, present) };
     });
   });
@@ -53,6 +58,14 @@ const NO_RECORD: Finding = {
   subject: "record of the sheet",
   facts: { reason: "the workbook does not hold it: the sheet was copied from another, or a program left it out" },
 };
+
+function isEstimate({ names }: SheetNow): boolean {
+  return names[PRICES_NAME] !== undefined;
+}
+
+function isWorkings({ names }: SheetNow): boolean {
+  return names[WORKINGS_NAME] !== undefined;
+}
 
 function idOf({ names, at }: SheetNow): string | undefined {
   const range = names[RECORD_NAME];

@@ -1,6 +1,7 @@
 import * as v from "valibot";
 import { type Quantity, UNIT_SETS } from "../../../src/basis/quantities.ts";
 import type { Scalar } from "../../cells/cell.ts";
+import { type WrittenBlock, writtenBlock } from "./written-blocks.ts";
 
 /** A sheet that holds inputs. */
 export type InputSheet = "duty" | "estimate";
@@ -65,18 +66,22 @@ export interface WrittenInputs {
   readonly tables: readonly WrittenTable[];
   readonly results: readonly WrittenResult[];
   readonly worked: readonly WrittenWorked[];
+  /** Tables that figures rest on: those of the workings are held with the inputs of the duty. */
+  readonly blocks: readonly WrittenBlock[];
 }
 
-export const NO_INPUTS: WrittenInputs = { boxes: [], tables: [], results: [], worked: [] };
+export const NO_INPUTS: WrittenInputs = { boxes: [], tables: [], results: [], worked: [], blocks: [] };
 
 /** The inputs of one sheet. */
-export function inputsOn(sheet: InputSheet, { boxes, tables, results, worked }: WrittenInputs): WrittenInputs {
+export function inputsOn(sheet: InputSheet, { boxes, tables, results, worked, blocks }: WrittenInputs): WrittenInputs {
   const isThere = (one: { readonly sheet: InputSheet }): boolean => one.sheet === sheet;
+  const held = sheet === "duty" ? "workings" : sheet;
   return {
     boxes: boxes.filter(isThere),
     tables: tables.filter(isThere),
     results: results.filter(isThere),
     worked: worked.filter(isThere),
+    blocks: blocks.filter((one) => one.sheet === held),
   };
 }
 
@@ -134,6 +139,7 @@ export const writtenInputs = v.object({
     ),
     [],
   ),
+  blocks: v.optional(v.array(writtenBlock), []),
 });
 
 /** What a record says of the inputs; nothing where it is not whole. */
