@@ -91,8 +91,11 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
     state = settled(next(state, event));
     if (state === before) return;
     const isChanged = state.duty !== before.duty;
-    // What was to be announced is of the duty before.
-    if (isChanged) clearTimeout(pause);
+    if (isChanged) {
+      // What was announced, or was to be, is of the duty before.
+      clearTimeout(pause);
+      announcement = "";
+    }
     if (!draw()) return;
     // A stage is read from its top.
     if (state.stage !== before.stage) pane.scrollIntoView({ block: "start" });
