@@ -100,7 +100,7 @@ describe.each(FILES)("the file of %s", (name) => {
     }
     expect(text).not.toMatch(/#NAME\?|#VALUE!|#REF!|Err:\d/);
     const heads = [...answers(name).values()].filter((answer) => answer > 1 && answer < 1000);
-    const printed = heads.filter((answer) => text.includes(answer.toFixed(2)));
+    const printed = heads.filter((answer) => text.includes(answer.toFixed(1)));
     expect(printed.length).toBeGreaterThan(5);
     const accents = await Promise.all(
       Array.from({ length: count }, (_, page) => dotsOfColor(pdf, page + 1, "#C2410C")),
