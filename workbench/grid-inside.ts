@@ -59,7 +59,7 @@ export function gridInside(univer: Univer, core: GridCore, engine: FormulaEngine
     formulaOf: (workbook, sheet, row, column) =>
       model.getFormulaStringByCell(row, column, sheet, workbook) ?? undefined,
     // The grid looks names up without regard to their sheet, so each gets a spelling of its own; the comment keeps
-    // the real one. Nobody sees these names, and formulas never use them: the grid reads a moved name wrongly there.
+    // the real one. The page shows no list of them, and formulas never use them: the grid reads a moved name wrongly there.
     setName: (workbook, sheet, sheetName, name, range) => {
       counter += 1;
       names.registerDefinedName(workbook, {

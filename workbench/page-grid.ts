@@ -17,6 +17,7 @@ import "@univerjs/preset-sheets-drawing/lib/index.css";
 import { CATALOGUE } from "../shared/catalogue/catalogue.ts";
 import { cellMessages } from "./cell-messages.ts";
 import { followCalculations } from "./follow-calculations.ts";
+import { leaveErrorsToStrip } from "./grid-alerts.ts";
 import { gridFunctions } from "./grid-functions.ts";
 import { type Grid, type GridHost, gridHost } from "./grid-host.ts";
 import { gridInside } from "./grid-inside.ts";
@@ -64,6 +65,7 @@ export function pageGrid(container: HTMLElement): PageGrid {
   const grid: Grid = { api, inside: gridInside(univer, core, engine), messages };
   api.createWorkbook(emptyWorkbook());
   followCalculations(grid);
+  leaveErrorsToStrip(univer);
   followTheme(api);
   return { ...grid, host: gridHost(grid, pageCharts(api)), editing: gridEditing(univer) };
 }
