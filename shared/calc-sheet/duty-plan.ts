@@ -1,9 +1,10 @@
 import type { Duty, DutyPump } from "../duty/duty.ts";
 import { FIELD_KEYS, FIELDS, type FieldKey, fieldsOf, withoutUse } from "../duty/fields.ts";
 import { paperOf } from "../duty/paper.ts";
+import { headItems } from "./head-calculation.ts";
+import { onceStated } from "./once-stated.ts";
 import { type PackageSection, placed, waitsFor } from "./package-section.ts";
 import { type CalcSheetPlan, itemsBySheet, type PlanItem, statement } from "./plan.ts";
-import { basis } from "./sections/basis.ts";
 import { boltingSection } from "./sections/bolting.ts";
 import { boosters } from "./sections/boosters.ts";
 import { caseCurves } from "./sections/case-curves.ts";
@@ -21,12 +22,9 @@ import { estimateSection, isInternal } from "./sections/estimate.ts";
 import { fieldSection } from "./sections/field.ts";
 import { flowLimits } from "./sections/flow-limits.ts";
 import { foundList, toVerify } from "./sections/found-lists.ts";
-import { headBuildUp } from "./sections/head.ts";
-import { lineTable } from "./sections/lines.ts";
-import { liquidAndSite } from "./sections/liquid.ts";
 import { materialsSection } from "./sections/materials.ts";
 import { hasMoney } from "./sections/money.ts";
-import { isNpshTyped, npshBuildUp, npshMarginRule } from "./sections/npsh.ts";
+import { isNpshTyped, npshMarginRule } from "./sections/npsh.ts";
 import { operatingPoint } from "./sections/operating-point.ts";
 import { otherPumpInputs } from "./sections/other-pump-inputs.ts";
 import { pipeSection } from "./sections/pipe.ts";
@@ -38,15 +36,13 @@ import { pumpStops } from "./sections/pump-stops.ts";
 import { referencesOf } from "./sections/references.ts";
 import { findings } from "./sections/remarks.ts";
 import { routeSection } from "./sections/route.ts";
-import { endsOfRoute, otherSiphons } from "./sections/route-siphons.ts";
+import { otherSiphons } from "./sections/route-siphons.ts";
 import { settings, settingsUsed } from "./sections/settings.ts";
 import { slurrySection } from "./sections/slurry.ts";
-import { slurryWorkings } from "./sections/slurry-lines.ts";
 import { stationTable } from "./sections/station-states.ts";
 import { summary } from "./sections/summary/summary.ts";
 import { sumpSection } from "./sections/sump.ts";
 import { lineVariants, systemCases } from "./sections/system-cases.ts";
-import { systemCurve } from "./sections/system-curve.ts";
 import { speltPlan } from "./spelt-plan.ts";
 import { verdictWorkings } from "./verdicts/verdict-items.ts";
 
@@ -81,15 +77,7 @@ interface WorkedItems {
 function workedItems(duty: Duty, settingsIn: (items: readonly PlanItem[]) => readonly FieldKey[]): WorkedItems {
   const judged = verdictWorkings(duty);
   const sections = onceStated([
-    ...basis(duty),
-    ...liquidAndSite(duty),
-    ...lineTable(duty, "suctionLine"),
-    ...lineTable(duty, "dischargeLine"),
-    ...endsOfRoute(duty),
-    ...headBuildUp(duty),
-    ...npshBuildUp(duty),
-    ...slurryWorkings(duty),
-    ...systemCurve(duty),
+    ...headItems(duty),
     ...(duty.pump === undefined ? casesStated(duty) : pumpOnTheDuty(duty, duty.pump)),
     ...PACKAGE_SECTIONS.flatMap((section) => placed(section, duty)),
   ]);
@@ -170,17 +158,6 @@ function pumpOnTheDuty(duty: Duty, pump: DutyPump): readonly PlanItem[] {
     ...caseResults(duty, pump),
     ...acceptance(duty, pump),
   ];
-}
-
-/** An input that several sections rest on stands in the first of them. */
-function onceStated(items: readonly PlanItem[]): readonly PlanItem[] {
-  const stands = new Set<string>();
-  return items.filter((item) => {
-    if (item.kind !== "input") return true;
-    if (stands.has(item.key)) return false;
-    stands.add(item.key);
-    return true;
-  });
 }
 
 /** A box that was filled and that nothing on the sheet rests on, with the reason. */

@@ -1,12 +1,12 @@
 import type { Duty } from "../duty/duty.ts";
-import { FIELDS, type FieldKey, type StepId } from "../duty/fields.ts";
+import { FIELDS, type FieldKey } from "../duty/fields.ts";
+import { PACKAGE_TITLES, type PackageId } from "./package-titles.ts";
 import type { PlanItem } from "./plan.ts";
 
 /** A section of the calc sheet that is a step of the pane too: declared once, placed by the plan, shown by the pane. */
 export interface PackageSection {
-  /** That of the step its boxes are declared for. */
-  readonly id: StepId;
-  readonly title: string;
+  /** That of the step its boxes are declared for, whose title it has. */
+  readonly id: PackageId;
   /** What it is called on the sheet of the duty, where that holds less than the step. */
   readonly heading?: string;
   /** Whether the duty states something that it answers: it is not printed otherwise. Always where left out. */
@@ -26,7 +26,7 @@ export interface PackageSection {
 
 /** The section with its heading; nothing where there is none, or where a box that decides it cannot be read. */
 export function placed(section: PackageSection, duty: Duty): readonly PlanItem[] {
-  const { id, title, heading: text = title, isAskedFor, items } = section;
+  const { id, heading: text = PACKAGE_TITLES[id], isAskedFor, items } = section;
   const inside = waitsFor(section, duty).length > 0 ? [] : items(duty);
   if (inside.length === 0) return [];
   const isUnprinted = isAskedFor?.(duty) === false;

@@ -12,19 +12,23 @@ import type { Call, Expression, Handle, TableOf } from "./expression.ts";
  */
 export type SheetId = "duty" | "estimate" | "workings";
 
-/** A calc sheet before it has cells: what is stated, what is worked out and from what, in reading order. */
-export interface CalcSheetPlan {
+/** What is stated, what is worked out and from what, in reading order. */
+export interface Calculation {
+  readonly unitSet: UnitSetName;
+  readonly items: readonly PlanItem[];
+}
+
+/** A calc sheet before it has cells. */
+export interface CalcSheetPlan extends Calculation {
   /** What its sheets are called after; may be empty. */
   readonly tag: string;
   readonly title: string;
-  readonly unitSet: UnitSetName;
   /** What every printed page says of the issue it belongs to. */
   readonly issue?: Readonly<Partial<Record<"project" | "item" | "revision" | "date", string>>>;
   /** What it is printed on: that of the reader's printer where left out. */
   readonly paper?: Paper;
   /** The numbers of the references that an item rests on. */
   readonly references?: ReadonlyMap<PlanItem, readonly number[]>;
-  readonly items: readonly PlanItem[];
 }
 
 export type PlanItem =

@@ -5,12 +5,17 @@ import { spelt, speltAround } from "../text/spelling.ts";
 import type { Expression } from "./expression.ts";
 import type { CalcSheetPlan, PlanItem, WorkingColumn } from "./plan.ts";
 
-/** A plan as its unit set spells it: labels, sentences and constants; what the estimator typed stays as it was typed. */
-export function speltPlan(plan: CalcSheetPlan, duty: Duty): CalcSheetPlan {
-  if (plan.unitSet !== "US") return plan;
+/** Items as the unit set of their duty spells them: labels, sentences and constants; what the estimator typed stays as it was typed. */
+export function speltItems(items: readonly PlanItem[], duty: Duty): readonly PlanItem[] {
+  if (duty.unitSet !== "US") return items;
   const theirs = typedTexts(duty).filter((text) => spelt(text, "US") !== text);
   const spell = speller((text) => speltAround(text, () => theirs, "US"));
-  const items = plan.items.map((item) => spell(item) as PlanItem);
+  return items.map((item) => spell(item) as PlanItem);
+}
+
+/** A plan with its items so, and what is referred to among them. */
+export function speltPlan(plan: CalcSheetPlan, duty: Duty): CalcSheetPlan {
+  const items = speltItems(plan.items, duty);
   const now = new Map(plan.items.map((item, i) => [item, items[i] as PlanItem]));
   return {
     ...plan,

@@ -6,7 +6,7 @@ import { answerTo, type Working } from "./evaluate.ts";
 import { cellOf, type Expression, tableCell } from "./expression.ts";
 import { optionCells } from "./option.ts";
 import {
-  type CalcSheetPlan,
+  type Calculation,
   type InputTableItem,
   isExpression,
   type LineTableItem,
@@ -36,7 +36,7 @@ export interface WorkedPlan {
  * Works a plan out in reading order, its summary last, with the same functions the sheet calls. Calls that were made alike in the plan
  * worked out before it are not made again.
  */
-export function workOut({ unitSet, items }: CalcSheetPlan, before?: WorkedPlan): WorkedPlan {
+export function workOut({ unitSet, items }: Calculation, before?: WorkedPlan): WorkedPlan {
   const sheet: Working = {
     unitSet,
     cells: new WorkedCells(),

@@ -9,7 +9,8 @@ import { ROUTE } from "../calc-sheet/sections/route-cells.ts";
 import { SUMP } from "../calc-sheet/sections/sump-cells.ts";
 import type { Duty } from "../duty/duty.ts";
 import { type DutyCase, pumpOnDuty } from "./pump-on-duty.ts";
-import { type Worked, type WorkedDuty, workedDuty } from "./worked-duty.ts";
+import type { Worked } from "./worked-calculation.ts";
+import { type WorkedDuty, workedDuty } from "./worked-duty.ts";
 
 /** A case of the user as the pane shows it; engine units. */
 export interface CaseShown extends DutyCase {

@@ -11,7 +11,7 @@ import { SYSTEM_CURVE } from "../calc-sheet/sections/system-curve.ts";
 import { isRange } from "../cells/cell.ts";
 import type { Duty } from "../duty/duty.ts";
 import type { LineKey } from "../duty/duty-text.ts";
-import { type Worked, workedDuty } from "./worked-duty.ts";
+import type { Worked, WorkedCalculation } from "./worked-calculation.ts";
 
 export type { Worked };
 
@@ -48,9 +48,11 @@ export type HeadAndSuction = Readonly<Record<Exclude<keyof typeof FIGURES, IfSta
     readonly findings: ReadonlyMap<string, readonly Finding[]>;
   };
 
-/** Works the head and suction side out for the pane. */
-export function headAndSuction(duty: Duty): HeadAndSuction {
-  const { worked, findings, figure, figureWhereGiven } = workedDuty(duty);
+/** The head and suction side for the pane, of any calculation that holds it. */
+export function headAndSuction(
+  duty: Duty,
+  { worked, findings, figure, figureWhereGiven }: WorkedCalculation,
+): HeadAndSuction {
   const units = UNIT_SETS[duty.unitSet];
   const read = <K extends string, T>(handles: Readonly<Record<K, Handle>>, by: (of: Handle) => T): Record<K, T> =>
     Object.fromEntries(Object.entries<Handle>(handles).map(([key, of]) => [key, by(of)])) as Record<K, T>;

@@ -19,7 +19,8 @@ import { COMBINED, otherHeadCurve } from "../calc-sheet/sections/station-curve.t
 import { drawnSystem, STATION, stationNames, stationRow } from "../calc-sheet/sections/station-states.ts";
 import type { Duty } from "../duty/duty.ts";
 import { regionOf } from "./duty-region.ts";
-import { type Worked, type WorkedDuty, workedDuty } from "./worked-duty.ts";
+import type { Worked } from "./worked-calculation.ts";
+import { type WorkedDuty, workedDuty } from "./worked-duty.ts";
 
 /** A point of a drawn curve, engine units. Flow is that of all pumps together. */
 export interface DrawnPoint {

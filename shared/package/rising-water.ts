@@ -5,7 +5,8 @@ import { NPSH } from "../calc-sheet/sections/npsh.ts";
 import { COURSE } from "../calc-sheet/sections/priming.ts";
 import { LIFT } from "../calc-sheet/sections/priming-lift.ts";
 import { type Duty, isLifted } from "../duty/duty.ts";
-import { type Worked, type WorkedDuty, workedDuty } from "./worked-duty.ts";
+import type { Worked } from "./worked-calculation.ts";
+import { type WorkedDuty, workedDuty } from "./worked-duty.ts";
 
 /** Where the water stands at a time of the priming: s, and m over the liquid surface. */
 export interface WaterMark {

@@ -1,8 +1,8 @@
 import type { TemplateResult } from "lit";
 import type { SheetHost } from "../../shared/ports/sheet-host.ts";
+import type { WorkedOut } from "./head-worked.ts";
 import type { Later } from "./later/later.ts";
 import type { PaneEvent, PaneState } from "./state.ts";
-import type { WorkedOut } from "./worked.ts";
 
 /** What every view gets: the state, what was worked out from it, and the way back. */
 export interface PaneContext {

@@ -1,8 +1,8 @@
 import type { Worked } from "../../shared/package/head-and-suction.ts";
 import { countsText } from "../../shared/text/verdict-text.ts";
 import type { Quantity, UnitSetName } from "../../src/basis/quantities.ts";
+import type { WorkedOut } from "./head-worked.ts";
 import { figureText, isWaiting } from "./views/figure.ts";
-import type { WorkedOut } from "./worked.ts";
 
 /** The figures a duty is known by, and how many boxes they still wait for: for the head of the pane. */
 export function headline({ results, pump, missing, wrong }: WorkedOut, units: UnitSetName): readonly string[] {

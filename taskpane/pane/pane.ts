@@ -6,6 +6,7 @@ import { findingText } from "../../shared/text/finding-text.ts";
 import { part } from "../part.ts";
 import { widthsIn } from "./columns.ts";
 import type { PaneContext } from "./context.ts";
+import { headWorkedOut, type WorkedOut } from "./head-worked.ts";
 import { showHelpLine, tellHeights } from "./help-line.ts";
 import { inBrief } from "./in-brief.ts";
 import { type Later, loadLaterPart } from "./later/later.ts";
@@ -24,7 +25,6 @@ import { repairView } from "./views/repair.ts";
 import { broughtWords, sheetDutiesView } from "./views/sheet-duties.ts";
 import { stageView } from "./views/stage.ts";
 import { welcomeView } from "./views/welcome.ts";
-import { workedOut } from "./worked.ts";
 import "./pane.css";
 
 /** A pause in typing, or in calculating, after which the screen reader is told how the duty stands, or the sheets are read, ms. */
@@ -116,8 +116,13 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
   }
 
   function announce(): void {
-    announcement = inBrief(workedOut(state.duty), state.duty.unitSet).join(". ");
+    announcement = inBrief(worked(), state.duty.unitSet).join(". ");
     draw();
+  }
+
+  /** As much of the duty as can be worked out with what is loaded. */
+  function worked(): WorkedOut {
+    return typeof later === "string" ? headWorkedOut(state.duty) : later.workedOut(state.duty);
   }
 
   function goTo(id: string): void {
@@ -147,7 +152,7 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
       draw();
     }
     later = await loadLaterPart();
-    draw();
+    show();
     if (awaited !== undefined) focusOn(awaited);
     awaited = undefined;
   }
@@ -209,11 +214,20 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
     return !hasFailed;
   }
 
+  /** Draws what the pane opened with: a duty of last time that cannot be shown is put aside, and does not stop this start or the next. */
+  function show(): boolean {
+    if (draw()) return true;
+    if (state.past.length > 0) return false;
+    putAside(state.duty);
+    state = { ...openingState(), aside: state.duty, notice: { kind: "failed", text: PUT_ASIDE } };
+    draw();
+    return false;
+  }
+
   function drawPane(): void {
-    const worked = workedOut(state.duty);
     const context: PaneContext = {
       state,
-      worked,
+      worked: worked(),
       host: services.host,
       help: services.help ?? "help/",
       send,
@@ -231,11 +245,7 @@ export function mountPane(root: HTMLElement, services: PaneServices): Pane {
     );
   }
 
-  if (!draw()) {
-    putAside(state.duty);
-    state = { ...openingState(), aside: state.duty, notice: { kind: "failed", text: PUT_ASIDE } };
-    draw();
-  } else if (services.opening !== undefined) keep();
+  if (show() && services.opening !== undefined) keep();
   void loadLater();
   settleNow();
   send({ type: "recent-told", recent: recentDuties() });

@@ -1,6 +1,6 @@
-import { PACKAGE_SECTIONS } from "../../shared/calc-sheet/duty-plan.ts";
+import { PACKAGE_TITLES, type PackageId } from "../../shared/calc-sheet/package-titles.ts";
 import { LOGO_PLACE } from "../../shared/duty/duty-text.ts";
-import { fieldsOf, type StepId } from "../../shared/duty/fields.ts";
+import { fieldsOf } from "../../shared/duty/fields.ts";
 import type { Step } from "./context.ts";
 import { laterStep } from "./later/later-step.ts";
 import { traceCurve } from "./tracing/step.ts";
@@ -21,10 +21,8 @@ export interface Stage {
   readonly answersFrom?: string;
 }
 
-function ofPackage(...ids: readonly StepId[]): readonly Step[] {
-  return PACKAGE_SECTIONS.filter(({ id }) => ids.includes(id)).map(({ id, title }) =>
-    laterStep({ key: id, title, holds: fieldsOf(id) }),
-  );
+function ofPackage(...ids: readonly PackageId[]): readonly Step[] {
+  return ids.map((id) => laterStep({ key: id, title: PACKAGE_TITLES[id], holds: fieldsOf(id) }));
 }
 
 const pumps = laterStep({
@@ -56,7 +54,7 @@ export const STAGES: readonly Stage[] = [
       liquidAndSite,
       results,
       systemCurve,
-      ...ofPackage("route", "sump"),
+      ...ofPackage("sump", "route"),
       cases,
     ],
     answersFrom: results.key,

@@ -1,195 +1,20 @@
 import { fieldsNotUsed } from "../../shared/calc-sheet/duty-plan.ts";
-import type { Handle } from "../../shared/calc-sheet/expression.ts";
-import { HEAD } from "../../shared/calc-sheet/sections/head.ts";
-import { LIQUID_FIGURES } from "../../shared/calc-sheet/sections/liquid.ts";
-import { NPSH } from "../../shared/calc-sheet/sections/npsh.ts";
-import { SYSTEM_CURVE } from "../../shared/calc-sheet/sections/system-curve.ts";
 import { decodeDuty } from "../../shared/duty/decode.ts";
-import type { Duty } from "../../shared/duty/duty.ts";
-import {
-  curvePlace,
-  type DutyText,
-  type LineKey,
-  type Place,
-  type PumpText,
-  placeKey,
-} from "../../shared/duty/duty-text.ts";
-import {
-  CURVE_POINT,
-  OWN_BOXES,
-  OWN_KEYS,
-  POINT_COLUMNS,
-  PUMP_BOXES,
-  PUMP_KEYS,
-} from "../../shared/duty/fields/pump.ts";
-import { FIELD_KEYS, FIELDS, type FieldKey } from "../../shared/duty/fields.ts";
-import {
-  type HeadAndSuction,
-  headAndSuction,
-  type SegmentWorked,
-  segmentCells,
-} from "../../shared/package/head-and-suction.ts";
-import { type Mends, mendsFor } from "../../shared/package/mends/mends.ts";
-import { type PumpOnDuty, pumpOnDuty } from "../../shared/package/pump-on-duty.ts";
-import { type ShownVerdict, shownVerdicts } from "../../shared/package/verdicts.ts";
+import { mendsFor } from "../../shared/package/mends/mends.ts";
+import { pumpOnDuty } from "../../shared/package/pump-on-duty.ts";
+import { shownVerdicts } from "../../shared/package/verdicts.ts";
 import { workedDuty } from "../../shared/package/worked-duty.ts";
-import { spelt } from "../../shared/text/spelling.ts";
-import { type Finding, gravestFirst, withoutRepeats } from "../../src/basis/result.ts";
-import { LINE_TITLES } from "./state.ts";
+import { lastKept, shownOf } from "./head-worked.ts";
 
-/** A box that keeps the duty from being complete, and its name. */
-export interface OpenPoint {
-  readonly place: string;
-  readonly name: string;
-}
-
-/** Everything the views show that follows from what is typed. */
-export interface WorkedOut {
-  /** As far as it can be read; what needs a box that cannot be has no figure. */
-  readonly duty: Duty;
-  /** Whether nothing is missing or wrong: only then is a sheet written. */
-  readonly isComplete: boolean;
-  readonly results: HeadAndSuction;
-  /** Nothing until a pump is chosen and its boxes can be read. */
-  readonly pump: PumpOnDuty | undefined;
-  /** Boxes still to fill, and boxes to correct, in the order of the pane. */
-  readonly missing: readonly OpenPoint[];
-  readonly wrong: readonly OpenPoint[];
-  /** Why a box that was filled has no use in this duty. */
-  readonly notUsed: ReadonlyMap<FieldKey, string>;
-  /** Findings to show beside a box. A box not yet filled is no mistake; `missing` names it. */
-  readonly at: (key: string) => readonly Finding[];
-  /** What clears a finding with one text in one box. */
-  readonly mends: Mends;
-  /** What was worked out for a row of a line, by the row as it stands in the pane. */
-  readonly segmentAt: (line: LineKey, row: number) => RowWorked | undefined;
-  readonly remarks: Remarks;
-  /** What holds, what fails and what is open, in the order of the sheet. */
-  readonly verdicts: readonly ShownVerdict[];
-}
-
-/** What the results give cause to say, by the state it is said of. */
-export interface Remarks {
-  /** The gravest first. */
-  readonly atDuty: readonly Finding[];
-  readonly atGreatestLift: readonly Finding[];
-  /** At flows of the system curve other than the duty's. */
-  readonly onCurve: readonly Finding[];
-}
-
-export interface RowWorked extends SegmentWorked {
-  /** What the calls of this row remarked. */
-  readonly findings: readonly Finding[];
-}
-
-const NONE: readonly Finding[] = [];
-/** Cells of head and suction at the duty itself, beside those of the lines; the package has remarks of its own. */
-const AT_DUTY: readonly Handle[] = [...Object.values(LIQUID_FIGURES), HEAD.totalHead, NPSH.npshAvailable];
-
-/** Reads and works out a duty. The same duty gives the same object again without working. */
-export function workedOut(typed: DutyText): WorkedOut {
-  if (last?.typed === typed) return last.worked;
-  const worked = workOutAnew(typed);
-  last = { typed, worked };
-  return worked;
-}
-
-let last: { readonly typed: DutyText; readonly worked: WorkedOut } | undefined;
-
-function workOutAnew(typed: DutyText): WorkedOut {
+/** Reads a duty and works it out whole. */
+export const workedOut = lastKept((typed) => {
   const decoded = decodeDuty(typed);
-  const { duty, findings, isComplete } = decoded;
-  const results = headAndSuction(duty);
-  const points = pointsOf(typed);
-  const isLeftOut = ({ code }: Finding): boolean => code === "left-out";
-  const errorsAt = (key: string): readonly Finding[] =>
-    (findings.get(key) ?? NONE).filter(({ kind }) => kind === "error");
-  return {
-    duty,
-    isComplete,
-    results,
+  const { duty } = decoded;
+  const calculation = workedDuty(duty);
+  return shownOf(typed, decoded, calculation, {
     pump: pumpOnDuty(duty),
-    missing: points.filter(({ place }) => errorsAt(place).some(isLeftOut)),
-    wrong: points.filter(({ place }) => errorsAt(place).some((finding) => !isLeftOut(finding))),
-    notUsed: new Map(fieldsNotUsed(duty, workedDuty(duty).plan.items).map(({ key, reason }) => [key, reason])),
-    at: (key) => (findings.get(key) ?? NONE).filter((finding) => !isLeftOut(finding)),
+    notUsed: new Map(fieldsNotUsed(duty, calculation.plan.items).map(({ key, reason }) => [key, reason])),
     mends: mendsFor(typed, decoded),
-    segmentAt: (line, row) => {
-      const index = duty[line].findIndex((segment) => segment.row === row);
-      const segment = results[line][index];
-      // What is wrong with a row that cannot be read stands at its boxes.
-      if (segment === undefined || duty[line][index]?.segment === undefined) return undefined;
-      return { ...segment, findings: withoutRepeats(findingsOn(results, segmentCells(line, index))) };
-    },
-    remarks: remarksOn(duty, results),
     verdicts: shownVerdicts(duty),
-  };
-}
-
-/** Every box that can keep a duty from being complete, in the order of the pane, with its name. */
-function pointsOf(typed: DutyText): readonly OpenPoint[] {
-  const fields = FIELD_KEYS.map((field) => ({
-    place: placeKey({ field }),
-    name: spelt(FIELDS[field].label, typed.unitSet),
-  }));
-  const cells = (["suctionLine", "dischargeLine"] as const).flatMap((line) =>
-    typed[line].flatMap((_, row) =>
-      (["pipe", "length", "fittings"] as const).map((column) => {
-        const place: Place = { line, row, column };
-        return { place: placeKey(place), name: `${LINE_TITLES[line]}, row ${row + 1}: ${column}` };
-      }),
-    ),
-  );
-  return [
-    ...fields,
-    ...cells,
-    ...(typed.pump === undefined ? [] : pumpPoints(typed.pump, "Pump")),
-    ...(typed.otherPumps ?? []).flatMap((pump, other) => [
-      ...pumpPoints(pump, `Further pump ${other + 1}`, other),
-      ...OWN_KEYS.map((own) => ({
-        place: placeKey({ own, other }),
-        name: `Further pump ${other + 1}: ${OWN_BOXES[own].label}`,
-      })),
-    ]),
-  ];
-}
-
-function pumpPoints({ points }: PumpText, of: string, other?: number): readonly OpenPoint[] {
-  const boxes = PUMP_KEYS.map((pump) => ({
-    place: placeKey({ pump, other }),
-    name: `${of}: ${PUMP_BOXES[pump].label}`,
-  }));
-  const cells = points.flatMap((_, row) =>
-    POINT_COLUMNS.map((column) => ({
-      place: placeKey({ pump: "points", row, column, other }),
-      name: `${of} curve, point ${row + 1}: ${CURVE_POINT[column].label}`,
-    })),
-  );
-  return [...boxes, ...cells, { place: curvePlace(other), name: `${of} curve` }];
-}
-
-function findingsOn({ findings }: HeadAndSuction, cells: readonly Handle[]): readonly Finding[] {
-  return cells.flatMap(({ key }) => findings.get(key) ?? NONE);
-}
-
-/** The same thing said by several calls is shown once; at another state than the duty's, only what is new there. */
-function remarksOn(duty: Duty, results: HeadAndSuction): Remarks {
-  const cells = (line: LineKey): readonly Handle[] =>
-    duty[line].flatMap(({ segment }, row) => (segment === undefined ? [] : segmentCells(line, row)));
-  // What is assumed of a row, the row says; what is grave in it, everyone must see.
-  const ofRows = findingsOn(results, [...cells("suctionLine"), ...cells("dischargeLine")]);
-  const saidThere = new Set(ofRows.filter(({ kind }) => kind === "assumed").map(meaning));
-  const atDuty = [...findingsOn(results, AT_DUTY), ...ofRows].filter((finding) => !saidThere.has(meaning(finding)));
-  const said = new Set([...atDuty, ...ofRows].map(meaning));
-  const fresh = (key: string): readonly Finding[] =>
-    (results.findings.get(key) ?? NONE).filter((finding) => !said.has(meaning(finding)));
-  return {
-    atDuty: gravestFirst(atDuty),
-    atGreatestLift: fresh(NPSH.greatestLift.key),
-    onCurve: fresh(SYSTEM_CURVE.key),
-  };
-}
-
-function meaning({ code, subject }: Finding): string {
-  return `${code} ${subject}`;
-}
+  });
+});

@@ -1,5 +1,6 @@
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
 import { serve } from "../../tools/serve.mjs";
 import { builtPages, PATIENCE, startChromium } from "../support/browser.ts";
 import { openStep, showStage, startFrom, textOf } from "../support/pane-page.ts";
@@ -33,6 +34,8 @@ async function openWithout(withheld: RegExp): Promise<Page> {
   return page;
 }
 
+const headIn = (headline: string): number => Number(/Total head (\d+\.?\d*) ft/.exec(headline)?.[1]);
+
 describe("a pane that cannot load the part behind its first screen", () => {
   it("answers, says in each place what is not there, and shows it once it can be loaded", async () => {
     const page = await openWithout(LATER);
@@ -45,7 +48,22 @@ describe("a pane that cannot load the part behind its first screen", () => {
     ] as const) {
       await page.locator(box).fill(text);
     }
-    expect(await textOf(page.locator("#duty-step-levels"))).toContain("60 ft");
+    expect(await textOf(page.locator("#duty-step-levels"))).toContain("60.0 ft");
+    for (const [line, length] of [
+      ["suctionLine", "20"],
+      ["dischargeLine", "500"],
+    ] as const) {
+      await page.locator(`#duty-${line}-0-pipe`).fill("10in sch40");
+      await page.locator(`#duty-${line}-0-length`).fill(length);
+    }
+    // Head and NPSH alone: nothing is judged, and a figure is never one of an earlier text.
+    const head = page.locator(".pane-head");
+    await expect.poll(() => textOf(head)).toMatch(/Total head \d+\.\d ft ?NPSHA \d+\.\d ft/);
+    await expect.poll(() => textOf(head)).toContain(`Only head and NPSH are worked out`);
+    expect(await page.locator(".state, .verdicts-of").count()).toBe(0);
+    const before = await textOf(page.locator(".headline"));
+    await page.locator("#duty-deliveryLevel").fill("260");
+    expect(headIn(await textOf(page.locator(".headline")))).toBeCloseTo(headIn(before) + 100, 0);
     await showStage(page, "pump");
     const pumps = page.locator("#duty-step-pumps");
     await expect.poll(() => textOf(pumps)).toContain(NOT_LOADED);
@@ -57,11 +75,14 @@ describe("a pane that cannot load the part behind its first screen", () => {
     await expect.poll(() => samples.getByRole("button", { name: "Try again" }).count()).toBe(1);
     await context.unroute(LATER);
     await samples.getByRole("button", { name: "Try again" }).click();
-    await expect.poll(() => samples.locator("button.sample").count()).toBe(5);
+    // Beside the empty duty.
+    await expect.poll(() => samples.locator("button.sample").count()).toBe(SAMPLE_DUTIES.length + 1);
     expect(await textOf(pumps)).not.toContain(NOT_LOADED);
     expect(await textOf(pumps)).toContain("What decides the ranking");
     await showStage(page, "duty");
     expect(await page.locator("#duty-flow").inputValue()).toBe("1200");
+    expect(await textOf(head)).not.toContain("could not be loaded");
+    expect(await page.locator(".verdicts-of").count()).toBeGreaterThan(0);
   });
 
   it("puts the focus on a box of it once it is there", async () => {

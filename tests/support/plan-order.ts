@@ -1,9 +1,9 @@
 import { type Expression, type Handle, partsOf, tableCell } from "../../shared/calc-sheet/expression.ts";
 import { optionCells } from "../../shared/calc-sheet/option.ts";
-import { type CalcSheetPlan, type PlanItem, VERDICT_COUNT, workingOrder } from "../../shared/calc-sheet/plan.ts";
+import { type Calculation, type PlanItem, VERDICT_COUNT, workingOrder } from "../../shared/calc-sheet/plan.ts";
 
 /** Cells and tables that an expression of the plan, a chart or a mark refers to before they are placed, or that never are. */
-export function readTooEarly(plan: CalcSheetPlan): readonly string[] {
+export function readTooEarly(plan: Calculation): readonly string[] {
   const placed = new Set<string>();
   const tooEarly: string[] = [];
 

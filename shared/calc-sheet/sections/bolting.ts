@@ -83,7 +83,6 @@ export function pressureAt(duty: Duty, { fromLast }: Flange): Expression {
  */
 export const boltingSection: PackageSection = {
   id: "bolting",
-  title: "Flanges and bolting",
   missing: "State the size of a flange here and its class under “Pressure and flanges”.",
   caution:
     "The pump and gasket makers’ torque comes first. Bolts are tightened on a cold joint without pressure alone, crosswise and in steps.",

@@ -20,7 +20,6 @@ const DRIVE = handles({ shaftTorque: "torque", attachmentNotes: null });
 /** Driver of each pump: power it must give, rating, and how it is attached. */
 export const driveSection: PackageSection = {
   id: "drive",
-  title: "Drive",
   missing: "Select a pump: its driver follows from the power on its curve.",
   caution:
     "Guard every turning part, lock out before work, and keep exhaust and hot surfaces away from people and fuel.",

@@ -43,7 +43,6 @@ export function isInternal(key: FieldKey): boolean {
  */
 export const estimateSection: PackageSection = {
   id: "estimate",
-  title: "Quantities and cost",
   heading: "Quantities and energy",
   isAskedFor: ({ state }) => fieldsOf("estimate").some((key) => isGiven(state[key])),
   missing: "State both lines: the quantities come of them.",

@@ -51,7 +51,6 @@ const REASON_ROWS = 5;
 /** A pump measured while it ran: head, efficiencies, and what its curve says of them. */
 export const fieldSection: PackageSection = {
   id: "field",
-  title: "Field check",
   missing:
     "State the flow measured and what the discharge gauge read. Height, tap and kind of the suction gauge go with its reading, motor efficiency and meter with the power or the fuel, a speed with that of the selected pump's curve.",
   caution:

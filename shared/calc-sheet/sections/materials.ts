@@ -60,7 +60,6 @@ const PARTS = ["impellerMaterial", "sealFaces", "elastomer", "boltsWetted"] as c
 /** Materials of the wetted parts, ranked, with the screens that decide; without a pH, what to ask for. */
 export const materialsSection: PackageSection = {
   id: "materials",
-  title: "Materials",
   missing:
     "State the pH or name the liquid: nothing is ranked on a guess. Temperature, chlorides, solids and what else is in it count too.",
   caution: "Rules of thumb for a first choice: have every wetted part confirmed by the maker and a corrosion engineer.",

@@ -76,7 +76,6 @@ const STOPPED = callOf(LINESURGE, { flow: FIELD.flow, line: range(LINES.discharg
 /** Every run of pipe and hose against the pressure in it, standing and running; vacuum on the suction; surge apart. */
 export const pipeSection: PackageSection = {
   id: "pipe",
-  title: "Pipe and hose",
   missing: "Select a pump: the pressure in the pipe comes of its curve.",
   caution:
     "A hose or coupling above its rating whips: hold each run against the shut valve, and anchor bends and ends.",

@@ -39,7 +39,6 @@ export const PRESSURE = handles({
 /** Pressure at every nozzle, running against a shut valve and standing, and the flange class each needs. */
 export const pressureSection: PackageSection = {
   id: "pressure",
-  title: "Pressure and flanges",
   missing: "Select a pump: the maximum pressure comes of its curve.",
   caution:
     "A casing or flange above its pressure bursts: check each nozzle, seal and hose, and test with people clear.",

@@ -53,7 +53,6 @@ const METHOD_ROWS = 5;
 /** How a pump above its liquid is primed, how high and how long that takes. Nothing where it is flooded. */
 export const primingSection: PackageSection = {
   id: "priming",
-  title: "Priming",
   missing: "The pump stands at or below its liquid: it is flooded and needs no priming.",
   caution: "Hot or volatile liquid, and places where gas may burn, need their own check before any priming device.",
   elsewhere: "Solids by weight are stated under Slurry.",

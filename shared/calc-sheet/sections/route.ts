@@ -69,7 +69,6 @@ function headToFillAt(flow: Expression): Call {
 /** The line where it lies: grade line, siphon, filling, draining, air valves. */
 export const routeSection: PackageSection = {
   id: "route",
-  title: "Route",
   missing: "State the level at the end of a row of the discharge line: its summits, its low places.",
   caution:
     "Levels are those of the pipe, not of the ground. A summit inside a row is not seen. Fill slowly, let the air out, and keep people away from the outlet until the flow is steady.",

@@ -23,7 +23,6 @@ const MIXTURE = callOf(SLURRYMIXTURE, {
 /** What the slurry carries, whether it settles in either line, and how it stands beside the clear liquid. */
 export const slurrySection: PackageSection = {
   id: "slurry",
-  title: "Slurry",
   missing:
     "State two of solids by weight, solids by volume, SG of the solids and SG of the slurry: head, power, pressure and NPSH are then those of the slurry. With d50 deposition, friction and the pump's loss are worked out too.",
   caution:

@@ -29,7 +29,6 @@ const LEVELS = { sump: FIELD.sumpPlan, startLevel: FIELD.sumpStartLevel, endLeve
 /** The sump pumped down: time, starts, what its lowest level leaves the pump; and the water over the suction bell. */
 export const sumpSection: PackageSection = {
   id: "sump",
-  title: "Sump and suction bell",
   missing:
     "State the bell or open end for its water; the plan of the sump and two levels for its volume, and a pump for drawdown and starts.",
   caution:

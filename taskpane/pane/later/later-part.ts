@@ -10,6 +10,7 @@ import { station } from "../views/station.ts";
 import { systemCurve } from "../views/system-curve.ts";
 import { toConfirm } from "../views/to-confirm.ts";
 import { writeSheet } from "../views/write-sheet.ts";
+import { workedOut } from "../worked.ts";
 import type { LaterPart } from "./later.ts";
 
 /** What the pane shows beyond its first screen, loaded once that stands. */
@@ -28,4 +29,5 @@ export const LATER_PART: LaterPart = {
     settings,
   },
   samples: SAMPLE_DUTIES,
+  workedOut,
 };

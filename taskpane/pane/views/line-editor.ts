@@ -8,11 +8,11 @@ import { printedUnit, type Quantity, type UnitSetName } from "../../../src/basis
 import { amount } from "../../../src/basis/result.ts";
 import { boxId, type PaneContext } from "../context.ts";
 import { pieceAt, withFitting, withPiece } from "../fitting-piece.ts";
+import type { RowWorked } from "../head-worked.ts";
 import { fittingsFor, isFittingName, pipesFor } from "../known-names.ts";
 import { LINE_COLUMNS, type LineColumn, pastedCells } from "../line-paste.ts";
 import { matching } from "../names.ts";
 import { LINE_TITLES, type OpenList } from "../state.ts";
-import type { RowWorked } from "../worked.ts";
 import { comboboxView } from "./combobox.ts";
 import { boxFindingsView, findingsAt, findingsView, mendingOf } from "./findings.ts";
 import { listQuestionView, sumLineOf, sumLineView } from "./sum-line.ts";

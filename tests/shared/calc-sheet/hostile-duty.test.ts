@@ -112,7 +112,7 @@ function findFaults(typed: DutyText): readonly string[] {
   const duty = dutyRead(typed);
   const { plan, worked } = workedDuty(duty);
   const faults = [...worked.cells].filter(([, cell]) => isBad(cell)).map(([key]) => key);
-  headAndSuction(duty);
+  headAndSuction(duty, workedDuty(duty));
   pumpOnDuty(duty);
   for (const picture of PICTURES) picture(duty);
   for (const { id } of PACKAGE_SECTIONS) {

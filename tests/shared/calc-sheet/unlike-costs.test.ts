@@ -3,6 +3,7 @@ import { dutyPlan } from "../../../shared/calc-sheet/duty-plan.ts";
 import { type WorkedPlan, workOut } from "../../../shared/calc-sheet/work-out.ts";
 import type { DutyText } from "../../../shared/duty/duty-text.ts";
 import { headAndSuction } from "../../../shared/package/head-and-suction.ts";
+import { workedDuty } from "../../../shared/package/worked-duty.ts";
 import { BYPASS_CURVE, bypass, otherPump } from "../../support/bypass.ts";
 import { dutyRead, type Fields, pumpText } from "../../support/duty-of.ts";
 
@@ -108,7 +109,8 @@ describe("the volume of the lines of unlike pumps", () => {
     const gallons = 1728 / 231;
     expect(number(cellsOf(typed), "runningVolume") / ((2 * (hose + branch) + main) * gallons)).toBeCloseTo(1, 9);
     expect(number(cellsOf(typed), "suctionVolume") / (hose * gallons)).toBeCloseTo(1, 9);
-    const { suctionVolume, runningVolume } = headAndSuction(dutyRead(typed));
+    const duty = dutyRead(typed);
+    const { suctionVolume, runningVolume } = headAndSuction(duty, workedDuty(duty));
     expect((suctionVolume as number) / (hose * 0.3048 ** 3)).toBeCloseTo(1, 9);
     expect((runningVolume as number) / ((2 * (hose + branch) + main) * 0.3048 ** 3)).toBeCloseTo(1, 9);
   });

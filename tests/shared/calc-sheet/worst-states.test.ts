@@ -20,7 +20,7 @@ function worst(names: readonly string[], side: "least" | "greatest", figures: re
     ...worstTable({ key: KEY, label: "worst" }, names, facts),
     figure(handle("named", null), "named", worstNames(KEY, "of", names.length), ""),
   ];
-  const { cells } = workOut({ tag: "P-101", title: "t", unitSet: "SI", items });
+  const { cells } = workOut({ unitSet: "SI", items });
   return String(cells.get("named"));
 }
 

@@ -3,6 +3,7 @@ import type { DutyText, PumpText } from "../../../shared/duty/duty-text.ts";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { headAndSuction } from "../../../shared/package/head-and-suction.ts";
 import { type PumpOnDuty, pumpOnDuty } from "../../../shared/package/pump-on-duty.ts";
+import { workedDuty } from "../../../shared/package/worked-duty.ts";
 import { bypass } from "../../support/bypass.ts";
 import { dutyRead, QUARRY } from "../../support/duty-of.ts";
 
@@ -124,7 +125,7 @@ describe("the selected pump on the duty for the pane", () => {
 
   it("shows the head and suction of the same plan", () => {
     const duty = dutyRead(QUARRY);
-    const { ratedHead } = headAndSuction(duty);
+    const { ratedHead } = headAndSuction(duty, workedDuty(duty));
     const { headAtDutyFlow, headOverDuty } = pumpOnDuty(duty) as PumpOnDuty;
     expect(headOverDuty).toBeCloseTo((headAtDutyFlow as number) - (ratedHead as number), 10);
   });
