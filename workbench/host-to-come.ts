@@ -15,7 +15,8 @@ export interface HostToCome {
 
 interface Waiting {
   readonly give: (host: PaneHost) => void;
-  readonly refuse: (fault: HostFault) => void;
+  /** Left out by one who waits however long it takes. */
+  readonly refuse?: (fault: HostFault) => void;
 }
 
 export function hostToCome(): HostToCome {
@@ -30,6 +31,8 @@ export function hostToCome(): HostToCome {
       waiting.push({ give, refuse });
     });
   };
+  const gridAtLast = (): Promise<PaneHost> =>
+    there === undefined ? new Promise((give) => waiting.push({ give })) : Promise.resolve(there);
   const callbacks = new Map<() => void, (() => void) | undefined>();
   return {
     host: {
@@ -51,7 +54,8 @@ export function hostToCome(): HostToCome {
       },
       holdsPictures: () => true,
       holdsRecords: () => true,
-      recorded: async () => (await grid()).recorded(),
+      // Where there is no sheet there is nothing to say of duties on it.
+      recorded: async () => (await gridAtLast()).recorded(),
     },
     arrived: (host) => {
       there = host;
@@ -64,8 +68,8 @@ export function hostToCome(): HostToCome {
     },
     failed: () => {
       hasFailed = true;
-      for (const { refuse } of waiting) refuse(refusal());
-      waiting = [];
+      for (const { refuse } of waiting) refuse?.(refusal());
+      waiting = waiting.filter(({ refuse }) => refuse === undefined);
     },
   };
 }

@@ -43,7 +43,7 @@ const WORDS: Readonly<Record<ReasonCode, ReasonWords>> = {
     `still above the system at ${say(r.found)}, where its curve ends: it would run off it`,
   "far-too-large": (r, say) => `too large: still above the system at ${say(r.found)}, twice the flow asked`,
   "pressure-too-high": (r, say) => `gives ${say(r.found)} against a shut valve, where ${say(r.limit)} is allowed`,
-  "npsh-too-high": (r, say) => `asks for an NPSH of ${say(r.found)} where ${say(r.limit)} is available`,
+  "npsh-too-high": (r, say) => `requires an NPSH of ${say(r.found)} where ${say(r.limit)} is available`,
   "does-not-fill": (r, say) =>
     `does not fill the line over its summit: its head of ${say(r.found)} at the filling flow is ${say(r.facts?.["short"])} short of the ${say(r.limit)} that takes`,
   "far-below-best": (r, say) => `would run at ${say(r.found)} of best efficiency flow, below ${say(r.limit)}`,

@@ -139,7 +139,7 @@ function readRow<C extends ReadColumns>(
     cellPlace(place, index, at[key] ?? 0, (columns[key] as ReadColumn).name);
   const isHeaded = Object.keys(texts).length > 0;
   const extra = isHeaded ? undefined : row.slice(order?.length).find((cell) => !isBlank(cell));
-  if (extra !== undefined) return wrongKind(label, extra, `${namesOf(columns)}, or a heading row that names them`);
+  if (extra !== undefined) return wrongKind(label, extra, `${namesOf(columns)}, or a header row that names them`);
   const values: Partial<Record<string, unknown>> = {};
   const findings: Finding[] = [];
   let isWhole = true;

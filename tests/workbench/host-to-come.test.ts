@@ -46,6 +46,24 @@ describe("a host whose grid comes after the pane", () => {
     await expect(host.addSheets({} as never)).rejects.toBeInstanceOf(HostFault);
   });
 
+  it("keeps waiting, without a refusal, what looks for duties on sheets: where none is there is nothing to say", async () => {
+    const { host, failed, arrived } = hostToCome();
+    const told: string[] = [];
+    const look = (when: string): Promise<void> =>
+      host.recorded().then(
+        () => void told.push(`${when}: read`),
+        () => void told.push(`${when}: refused`),
+      );
+    const asked = [look("before")];
+    failed();
+    asked.push(look("after"));
+    await expect(host.sheetNames()).rejects.toBeInstanceOf(HostFault);
+    expect(told).toEqual([]);
+    arrived({ ...grid().host, recorded: async () => ({ records: [], sheets: [] }) });
+    await Promise.all(asked);
+    expect(told).toEqual(["before: read", "after: read"]);
+  });
+
   it("answers after all where the grid comes at a second try, and has those look again who were refused", async () => {
     const { host, failed, arrived } = hostToCome();
     let told = 0;

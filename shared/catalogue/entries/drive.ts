@@ -27,7 +27,7 @@ export const MOTORSIZE = defineEntry({
   group: "Drive",
   summary: "Next standard motor rating that carries the shaft power",
   method:
-    "The smallest listed rating at or above shaft power × service factor. Give the maximum power anywhere on the curve with the heaviest liquid, not the power at the duty, and the motor cannot be overloaded. The service factor here multiplies what the pump takes (1.15 asks for 15 % more motor). The service factor on a motor's nameplate is for short overload and is never used to make a smaller motor do: leave it out. NEMA: horsepower list of MG 1 Table 10-4; IEC: rated outputs of the primary series of IEC 60072-1. In US units the NEMA list is used, in SI and METRIC the IEC list, unless the list is named. A caution says where less than 5 % is left over the shaft power. Ratings hold to 1000 m (3300 ft) and 40 °C (104 °F).",
+    "The smallest listed rating at or above shaft power × service factor. Give the maximum power anywhere on the curve with the heaviest liquid, not the power at the duty, and the motor cannot be overloaded. The service factor here multiplies what the pump takes (1.15 requires 15 % more motor). The service factor on a motor's nameplate is for short overload and is never used to make a smaller motor do: leave it out. NEMA: horsepower list of MG 1 Table 10-4; IEC: rated outputs of the primary series of IEC 60072-1. In US units the NEMA list is used, in SI and METRIC the IEC list, unless the list is named. A caution says where less than 5 % is left over the shaft power. Ratings hold to 1000 m (3300 ft) and 40 °C (104 °F).",
   cites: motorRatingMethod.cites,
   parameters: {
     shaftPower: greatestPower,

@@ -12,7 +12,7 @@ const { dischargeLine, startLevel, outletLevel, sourceLevel, sourcePressure, out
 export const ROUTECURVE = defineEntry({
   id: "ROUTECURVE",
   group: "System and suction",
-  summary: "Head that a line over summits asks for from zero flow to the maximum, as a table",
+  summary: "Head that a line over summits requires from zero flow to the maximum, as a table",
   method:
     "At evenly spaced flows, both ends included: the total head through the full line (TDH), from the source to the outlet or the liquid over it. Where the line is not known to run full, no less than the head that carries the flow over every place of it (FILLHEAD): without siphon credit the pumps see the summit at all times, and run where their curve crosses this one. A summit below the grade line changes nothing. SIPHONCREDIT says whether the fall beyond it may be counted on.",
   cites: routeCurveMethod.cites,

@@ -298,7 +298,7 @@ export const DRAINDOWN = defineEntry({
 export const AIRVALVES = defineEntry({
   id: "AIRVALVES",
   group: "System and suction",
-  summary: "Where a line asks for air and vacuum valves, as a table",
+  summary: "Where a line requires air and vacuum valves, as a table",
   method: `A valve at every summit, where a fall steepens and where a rise flattens by 0.005 or more, and on every stretch of more than 760 m (2500 ft) without one; behind the pump where it lifts. Places nearer than 50 m are one. The inflow is what the steepest leg beside carries away by gravity, Darcy–Weisbach at its slope; the orifice lets it in at 5 psi below the air, or at 2 psi for pipe that stands no more (C_d 0.7, sea level). Of runs side by side each has its own valve, and air and orifice are those of one. A list to quote from: the maker sizes the valve. ${LEVELS}`,
   cites: airValvesMethod.cites,
   parameters: {

@@ -6,7 +6,7 @@ import { systemCurve } from "./system-curve.ts";
 export const curveOfAll: RangeParameter<HeadCurve> = {
   takes: "range",
   about:
-    "Head of all pumps that run against their flow together, a range of flow and head with or without a heading row",
+    "Head of all pumps that run against their flow together, a range of flow and head with or without a header row",
   example: "a range of rows, such as flow | head, then 0 | 72, then 1440 | 62, then 2880 | 43",
   read: (cells, reading) => {
     const read = systemCurve.read(cells, reading);

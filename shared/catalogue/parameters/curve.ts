@@ -22,7 +22,7 @@ const GREATEST_FRACTION = 1.5;
 export const curve: RangeParameter<PumpCurve> = {
   takes: "range",
   about:
-    "The pump curve, a range with a heading row: flow, head, and where known efficiency, NPSHR, power (with water); without a heading row flow, head, efficiency, NPSHR",
+    "The pump curve, a range with a header row: flow, head, and where known efficiency, NPSHR, power (with water); without a header row flow, head, efficiency, NPSHR",
   example:
     "a range of rows, such as flow | head | efficiency, then 0 | 140 | 0, then 300 | 128 | 0.7, then 600 | 88 | 0.73",
   read: readCurve,

@@ -62,7 +62,7 @@ export interface FieldReadings {
 export const fieldReadings: RangeParameter<FieldReadings> = {
   takes: "range",
   about:
-    "What was measured, a row each setting of the valve, headed flow, head, and where measured shaft power (with the liquid as pumped), speed; without a heading row in that order",
+    "What was measured, a row each setting of the valve, headed flow, head, and where measured shaft power (with the liquid as pumped), speed; without a header row in that order",
   example: "a range headed flow | head | shaft power | speed",
   read: (cells, { name, units }) =>
     andThen(

@@ -24,7 +24,7 @@ export interface TestPoints {
 export const testPoints: RangeParameter<TestPoints> = {
   takes: "range",
   about:
-    "The points measured, a row each, headed flow, head, and where measured efficiency, power (with water), speed; without a heading row flow, head",
+    "The points measured, a row each, headed flow, head, and where measured efficiency, power (with water), speed; without a header row flow, head",
   example: "a range headed flow | head | power | speed",
   read: (cells, { name, units }) =>
     andThen(readTable(cells, COLUMNS, { place: { name }, units, order: ["flow", "head"] }), ({ rows, heading }) => {

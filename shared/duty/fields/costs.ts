@@ -28,7 +28,7 @@ export const costs = {
     label: "Efficiency of the drive",
     bounds: energyCostMethod.inputs.driveEfficiency,
     shownIf: OF_MOTOR,
-    help: "Of belts and variable-frequency drive together, in per cent, without the motor. Where left blank, 95 % for belts and 96 % for the drive, as far as there are any.",
+    help: "Of belts and variable-frequency drive together, in percent, without the motor. Where left blank, 95 % for belts and 96 % for the drive, as far as there are any.",
   }),
   tariff: amount({
     label: "Electricity price per kWh",
@@ -63,7 +63,7 @@ export const costs = {
     isSeldom: true,
     label: "Overhead",
     bounds: priceMethod.inputs.overhead,
-    help: "On the direct cost, in per cent: 12 for 12 %. None is added where left blank.",
+    help: "On the direct cost, in percent: 12 for 12 %. None is added where left blank.",
   }),
   contingency: percent({
     isSeldom: true,
@@ -74,7 +74,7 @@ export const costs = {
   margin: percent({
     label: "Profit margin, % of price",
     bounds: priceMethod.inputs.margin,
-    help: "Profit in per cent of the selling price, not of the cost: a markup of 30 % on cost is a margin of 23.1 %.",
+    help: "Profit in percent of the selling price, not of the cost: a markup of 30 % on cost is a margin of 23.1 %.",
   }),
   firstCost: amount({
     label: "Initial cost to the buyer",
@@ -97,7 +97,7 @@ export const costs = {
   discountRate: percent({
     label: "Real discount rate",
     bounds: lifeCycleCostMethod.inputs.discountRate,
-    help: "Interest of money in a year less inflation, in per cent: (1 + interest)/(1 + inflation) − 1.",
+    help: "Interest of money in a year less inflation, in percent: (1 + interest)/(1 + inflation) − 1.",
   }),
   priceSwing: percent({
     isSeldom: true,

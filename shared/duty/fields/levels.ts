@@ -45,6 +45,6 @@ export const levels = {
     // Losses trebled: house choice.
     bounds: { atLeast: 0, atMost: 2 },
     whenBlank: 0,
-    help: "Added to the losses of both lines as a line of its own, in per cent.",
+    help: "Added to the losses of both lines as a line of its own, in percent.",
   }),
 };

@@ -10,12 +10,12 @@ export const slurry = {
     label: "Solids by weight",
     bounds: solidsByWeight,
     whenBlank: 0,
-    help: "Per cent of the weight of the slurry, solids and liquid together: 20 for 20 %. Any two of this, solids by volume and the two SG make a slurry.",
+    help: "Percent of the weight of the slurry, solids and liquid together: 20 for 20 %. Any two of this, solids by volume and the two SG make a slurry.",
   }),
   solidsByVolume: percent({
     label: "Solids by volume",
     bounds: solidsByVolume,
-    help: "Per cent of the volume of the slurry, in place of that by weight.",
+    help: "Percent of the volume of the slurry, in place of that by weight.",
   }),
   solidsGravity: amount({
     label: "SG of the dry solids",
@@ -46,7 +46,7 @@ export const slurry = {
     isSeldom: true,
     label: "Fines below 75 µm",
     bounds: pumpDeratingMethod.inputs.fines,
-    help: "Per cent of the weight of the solids. They make the pump lose less head; none are counted where left blank.",
+    help: "Percent of the weight of the solids. They make the pump lose less head; none are counted where left blank.",
   }),
   upwardSlope: amount({
     isSeldom: true,

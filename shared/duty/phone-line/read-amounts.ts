@@ -130,7 +130,7 @@ export function bareAmountPart(text: string): ReadPart | undefined {
     case "pressure":
       return of(open("at which end of the line?", [`${said} at delivery`, `${said} at source`]));
     case "ratio":
-      return of(open("per cent of what? Say solids, fines or margin", []));
+      return of(open("percent of what? Say solids, fines or margin", []));
     default:
       return undefined;
   }

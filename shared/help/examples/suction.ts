@@ -127,7 +127,7 @@ export const SYSTEM_USES: Uses = {
   ROUTECURVE: {
     examples: [
       {
-        asks: "What the line over the hill asks for up to 1,600 US gpm, the fall beyond the summit not counted on",
+        asks: "What the line over the hill requires up to 1,600 US gpm, the fall beyond the summit not counted on",
         args: [98, SUCTION, OVER_THE_HILL, 110, 1600, 5, "no"],
       },
     ],
@@ -161,7 +161,7 @@ export const SYSTEM_USES: Uses = {
     see: ["FILLTIME", "AIRVALVES", "PUMPCYCLE"],
   },
   AIRVALVES: {
-    examples: [{ asks: "Where the line over the hill asks for air valves", args: [OVER_THE_HILL, 110] }],
+    examples: [{ asks: "Where the line over the hill requires air valves", args: [OVER_THE_HILL, 110] }],
     see: ["GRADELINE", "DRAINDOWN", "COLLAPSEPRESSURE"],
   },
 };

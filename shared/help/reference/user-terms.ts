@@ -4,7 +4,7 @@ export const USER_TERMS = [
     names: "duty",
     symbol: "",
     meaning:
-      "what the customer asks for: a flow from a level to a level through stated lines, with a liquid, at a site",
+      "what the customer requires: a flow from a level to a level through stated lines, with a liquid, at a site",
   },
   {
     names: "calc sheet",

@@ -177,7 +177,7 @@ export const SERIES_AND_CLASS: Page = taskPage({
       "Which class holds",
       points(
         `A class is a name, not a pressure: Class 150 in ductile iron holds ${answerOf("FLANGERATING", ["ductile iron", "Class 150", 70])} at 70 °F and ${answerOf("FLANGERATING", ["ductile iron", "Class 150", 300])} at 300 °F. [The method](method-flange-class.html).`,
-        `255 psi at 70 °F asks for ${answerOf("FLANGECLASS", ["ductile iron", 255, 70])} although the trade’s 260 psi would pass it: the standard decides.`,
+        `255 psi at 70 °F requires ${answerOf("FLANGECLASS", ["ductile iron", 255, 70])} although the trade’s 260 psi would pass it: the standard decides.`,
         "The lowest of flange, casing, seal, coupling, hose and pipe governs. State {casingWorkingPressure} from the manufacturer’s sheet, and {otherPart} with {otherPartPressure}.",
       ),
     ],

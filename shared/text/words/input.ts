@@ -22,7 +22,7 @@ export const inputWords: WordsOf<keyof InputFindings> = {
   "share-to-hand-on": (f, say) =>
     `${f.subject}: ${say.amount(f.found)} stands here without its sign, and another function would read so small a number as a fraction; hand it on as a text, with & " %" behind it`,
   "percent-as-fraction": (f, say) =>
-    `${f.subject} is in percent: write ${say.suggestions()}; ${f.given} would be less than one per cent`,
+    `${f.subject} is in percent: write ${say.suggestions()}; ${f.given} would be less than 1 %`,
   "unit-unknown": (f, say) => `${f.subject} has the unit “${f.given}”, which is not known; use ${say.suggestions()}`,
   "unit-ambiguous": (f, say) => `${f.subject}: “${f.given}” can mean several units; write ${say.suggestions()}`,
   "unit-wrong-kind": (f, say) =>

@@ -21,7 +21,7 @@ export const pipeworkWords: WordsOf<keyof PipeworkFindings> = {
   "hazen-williams-for-water": (f, say) =>
     `${f.subject} ${f.facts.coefficient} is of Hazen–Williams, for cold water alone; the liquid has ${say.amount(f.found)} and an SG of ${f.facts.gravity}, or carries solids: name the pipe without C`,
   "hazen-williams-off-cold": (f, say) =>
-    `${f.subject} ${f.facts.coefficient} is of Hazen–Williams, made for water of 5 to 25 °C (41 to 77 °F); at ${say.amount(f.found)} the loss is a few per cent other than it says`,
+    `${f.subject} ${f.facts.coefficient} is of Hazen–Williams, made for water of 5 to 25 °C (41 to 77 °F); at ${say.amount(f.found)} the loss is a few percent other than it says`,
   "share-is-a-date": (f, say) => `${f.subject} has become a date in the sheet (${f.given}); write ${say.suggestions()}`,
   "share-number-unclear": (f, say) =>
     `${f.subject} of ${f.given} is more than the whole flow of the line; write ${say.suggestions()}`,

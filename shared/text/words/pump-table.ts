@@ -34,9 +34,9 @@ export const pumpTableWords: WordsOf<keyof PumpTableFindings> = {
   "table-head-rises": (f, say) =>
     `${f.subject}: the head of “${f.given}” rises from ${say.amount(f.facts.first)} to ${say.amount(f.found)} before it falls; check the figures`,
   "table-efficiency-unclear": (f) =>
-    `${f.subject} is ${f.given}, the largest of its column, and could be a fraction or per cent; write efficiencies as 0.78 or as 78`,
+    `${f.subject} is ${f.given}, the largest of its column, and could be a fraction or percent; write efficiencies as 0.78 or as 78`,
   "table-efficiency-mixed": (f) =>
-    `${f.subject}: “${f.given}” is ${f.facts.best} % efficient at its best, as the column is in per cent; write its efficiencies as 78, not 0.78`,
+    `${f.subject}: “${f.given}” is ${f.facts.best} % efficient at its best, as the column is in percent; write its efficiencies as 78, not 0.78`,
   "pump-named-twice": (f) => `“${f.given}” is the name of another pump of the station; give each its own`,
   "case-name-long": (f) =>
     `the name of a case has at most ${f.facts.most} letters; this one has ${f.facts.letters}, and the case goes by ${f.subject}`,

@@ -72,7 +72,7 @@ export const pumpWords: WordsOf<keyof PumpFindings> = {
   "operating-point-below-curve": (f, say) =>
     `the operating point lies below the first flow given, ${say.amount(f.limit)}, where the pump is ${say.amount(f.found)} of head short; add the rows from zero flow`,
   "system-curve-too-short": (f, say) =>
-    `the system curve ends at ${say.amount(f.limit)}, where the pump still has ${say.amount(f.found)} of head more than it asks for; give it to a greater flow`,
+    `the system curve ends at ${say.amount(f.limit)}, where the pump still has ${say.amount(f.found)} of head more than it requires; give it to a greater flow`,
   "system-curve-falls": (f) =>
     `the head of the system curve falls with flow at ${f.subject}; a system of pipes requires more head at more flow`,
   "curves-do-not-overlap": (f, say) =>

@@ -18,7 +18,7 @@ export const sumpWords: WordsOf<keyof SumpFindings> = {
   "submergence-by-velocity": (f, say) =>
     f.facts.needed === undefined
       ? `an older rule goes by the entrance velocity and ends at 5 ft/s (1.52 m/s), below the ${say.amount(f.found)} here`
-      : `an older rule, by the entrance velocity of ${say.amount(f.found)}, asks for ${say.amount(f.facts.needed)} of water over the inlet`,
+      : `an older rule, by the entrance velocity of ${say.amount(f.found)}, requires ${say.amount(f.facts.needed)} of water over the inlet`,
   "sump-too-few-levels": (f) => `${f.subject} needs two levels or more, or one plan area for all`,
   "sump-levels-not-ascending": (f, say) =>
     `${f.subject} has a level of ${say.amount(f.found)} after one of ${say.amount(f.facts.before)}; sort the rows from the lowest level up`,

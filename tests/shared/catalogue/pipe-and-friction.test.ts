@@ -230,7 +230,7 @@ describe("LINEHEAD", () => {
     ],
     [
       [["6in sch40", 10, "gate", "all", 5, "elbow"]],
-      "#VALUE! Line row 1 was given as elbow; give pipe, length, fittings, share, level, or a heading row that names them",
+      "#VALUE! Line row 1 was given as elbow; give pipe, length, fittings, share, level, or a header row that names them",
     ],
     [
       [

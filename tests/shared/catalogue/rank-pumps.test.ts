@@ -306,7 +306,7 @@ describe("RANKPUMPS for a station", () => {
     const [, short] = rows(...given(100, 50, { suctionLift: 7.5 }));
     expect(short?.[0]).toBe("left out");
     expect(rows(...given(100, 50, { suctionLift: 7.5 })).find((row) => row[1] === "right")?.[11]).toMatch(
-      /^asks for an NPSH of 3 m where 2\.6 m is available$/,
+      /^requires an NPSH of 3 m where 2\.6 m is available$/,
     );
     // The margin wanted: 1 m of a lift, or the one stated.
     const against = (by: Given) =>

@@ -293,7 +293,7 @@ describe("what the cells refuse and remark on", () => {
         ],
         5,
       ),
-      /Route row 1 was given as 7; give chainage, elevation, pipe, fittings, or a heading row/,
+      /Route row 1 was given as 7; give chainage, elevation, pipe, fittings, or a header row/,
     ],
   ])("refuses %s", (_, outcome, words) => {
     expect(message(outcome)).toMatch(words);

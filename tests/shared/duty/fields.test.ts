@@ -229,7 +229,7 @@ describe("a percentage", () => {
 
   it.each(percents)("of %s as a bare fraction is refused with both ways to write it", (key) => {
     expect(read(key, "0.1")).toBe(
-      `${FIELDS[key].label} is in percent: write 10 or “0.1 %”; 0.1 would be less than one per cent.`,
+      `${FIELDS[key].label} is in percent: write 10 or “0.1 %”; 0.1 would be less than 1 %.`,
     );
     expect(read(key, "0.05")).toContain("write 5 or “0.05 %”");
     expect(read(key, "0,5")).toContain("write 50 or “0.5 %”");

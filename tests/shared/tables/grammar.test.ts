@@ -285,7 +285,7 @@ describe("a table without a heading", () => {
 
   it("is refused where a row has more than the columns it may have", () => {
     expect(wordsOf(line("").read([["6in sch40", 10, "1 gate", "1/2", 5, "x"]], reading))).toBe(
-      "error: Table row 1 was given as x; give pipe, length, fittings, share, level, or a heading row that names them.",
+      "error: Table row 1 was given as x; give pipe, length, fittings, share, level, or a header row that names them.",
     );
   });
 });

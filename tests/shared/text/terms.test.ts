@@ -14,6 +14,9 @@ const INSTEAD: readonly (readonly [banned: string, term: string])[] = [
   ["pump on the duty", "selected pump"],
   ["chosen pump", "selected pump"],
   ["frequency converter", "variable-frequency drive"],
+  ["per cent", "percent"],
+  ["heading row", "header row"],
+  ["asks for", "requires"],
 ];
 const BANNED = new RegExp(`\\b(?:${INSTEAD.map(([word]) => word).join("|")})\\b`, "i");
 
