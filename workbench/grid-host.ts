@@ -414,7 +414,7 @@ function rangeOn(sheet: FWorksheet, { top, left, bottom, right }: Box): FRange {
 function addList(
   api: FUniver,
   sheet: FWorksheet,
-  { ref, items, help, strict }: ListSpec,
+  { ref, items, help, strict, asks }: ListSpec,
   rangeOf: (reference: string) => FRange,
 ): void {
   const rule = api.newDataValidation();
@@ -423,7 +423,7 @@ function addList(
     offered
       .setAllowInvalid(strict !== true)
       .setOptions({
-        showErrorMessage: true,
+        showErrorMessage: strict === true || asks === true,
         error: help ?? "Choose one of the list.",
         ...(help === undefined ? {} : { prompt: help, showInputMessage: true }),
       })

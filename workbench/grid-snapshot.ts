@@ -160,12 +160,13 @@ function listSpecs(
 ): ListSpec[] {
   if (type !== "list" || formula1 === undefined) return [];
   const items = formula1.startsWith("=") ? { from: fromOn(sheet, formula1.slice(1)) } : listItems(formula1);
-  const STOP = 1;
+  const [STOP, WARNING] = [1, 2];
   return (ranges as readonly IRange[]).map((range) => ({
     ref: a1(range),
     items,
     ...(prompt === undefined || prompt === "" ? {} : { help: prompt }),
     ...(errorStyle === STOP && showErrorMessage === true ? { strict: true } : {}),
+    ...(errorStyle === WARNING && showErrorMessage === true ? { asks: true } : {}),
   }));
 }
 

@@ -69,6 +69,8 @@ export interface ListSpec {
   readonly help?: string;
   /** Refuse what is not in the list. */
   readonly strict?: boolean;
+  /** Ask before what is not in the list is taken. */
+  readonly asks?: boolean;
 }
 
 /** A conditional format; `when` is a formula for the top-left cell of `ref`. */

@@ -265,12 +265,12 @@ function sheetOf(
 }
 
 function listOf(
-  { ref, source, help, strict }: RawList,
+  { ref, source, help, strict, asks }: RawList,
   sheet: string,
   names: Names,
   textsOf: Texts,
 ): readonly ListSpec[] {
-  const rest = { ref, strict, ...(help === undefined ? {} : { help }) };
+  const rest = { ref, strict, ...(asks === undefined ? {} : { asks }), ...(help === undefined ? {} : { help }) };
   const inline = /^"(.*)"$/s.exec(source)?.[1];
   if (inline !== undefined)
     return [

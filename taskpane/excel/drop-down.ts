@@ -5,6 +5,8 @@ import { rangeAt } from "./range-at.ts";
 /** Excel's limit on a list written into the rule itself. */
 const LONGEST_LIST = 255;
 
+const NOT_LISTED = "Not in the list";
+
 /** Throws for a list that Excel cannot hold as it is meant. */
 export function checkDropDown({ ref, items }: ListSpec): void {
   if ("from" in items) return;
@@ -12,13 +14,15 @@ export function checkDropDown({ ref, items }: ListSpec): void {
   if (items.join(",").length > LONGEST_LIST) throw new Error(`the list at ${ref} is too long; let it read a range`);
 }
 
-export function addDropDown(sheet: Excel.Worksheet, { ref, items, help, strict }: ListSpec): void {
+export function addDropDown(sheet: Excel.Worksheet, { ref, items, help, strict, asks }: ListSpec): void {
   const { dataValidation } = rangeAt(sheet, ref);
   const source = "from" in items ? `=${absoluteReference(items.from)}` : items.join(",");
   dataValidation.rule = { list: { inCellDropDown: true, source } };
   dataValidation.errorAlert =
     strict === true
-      ? { showAlert: true, style: "Stop", title: "Not in the list", message: "Choose one of the list." }
-      : { showAlert: false, style: "Information", title: "", message: "" };
+      ? { showAlert: true, style: "Stop", title: NOT_LISTED, message: "Choose one of the list." }
+      : asks === true
+        ? { showAlert: true, style: "Warning", title: NOT_LISTED, message: "The sheet may not be able to read it." }
+        : { showAlert: false, style: "Information", title: "", message: "" };
   if (help !== undefined) dataValidation.prompt = { showPrompt: true, title: "", message: help };
 }

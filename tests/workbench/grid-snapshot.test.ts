@@ -35,7 +35,7 @@ const spec: SheetSpec = {
   names: { flow: "B2", flows: "A7:A8" },
   lists: [
     { ref: "C2", items: ["m", "ft"], help: "Unit of the head.", strict: true },
-    { ref: "C3", items: { from: "A7:A8" } },
+    { ref: "C3", items: { from: "A7:A8" }, asks: true },
   ],
   rules: [{ ref: "B4", when: "$B$4>10", style: { fill: "#FDE8E8", color: "#A4161A", bold: true } }],
   charts: [

@@ -548,7 +548,10 @@ export class Page {
     this.#rules.push(rule);
   }
 
-  /** Offers names in a cell of this row, and refuses what is none of them where nothing else may stand there. */
+  /**
+   * Offers names in a cell of this row, and asks about what is none of them where nothing else may stand there: a stop
+   * would refuse other words and the other spelling, which are read.
+   */
   offer(column: number, { choices, takesNoOther }: Pick<Field, "choices" | "takesNoOther"> = {}): void {
     if (choices === undefined) return;
     const names = choices.map((name) => spelt(name, this.plan.unitSet));
@@ -556,7 +559,7 @@ export class Page {
     const place = this.#choices.placeOf(names);
     this.#lists.push((seen) => {
       const from = place === undefined ? undefined : seen.series(place);
-      return { ref, items: from === undefined ? names : { from }, ...(takesNoOther === true ? { strict: true } : {}) };
+      return { ref, items: from === undefined ? names : { from }, ...(takesNoOther === true ? { asks: true } : {}) };
     });
   }
 

@@ -18,6 +18,7 @@ export interface RawList {
   readonly source: string;
   readonly help?: string;
   readonly strict: boolean;
+  readonly asks?: true;
 }
 
 /** What one worksheet part says, before the names of the workbook are known. */
@@ -84,7 +85,7 @@ export function readSheet(archive: Archive, path: string, reading: SheetReading,
   let readings = 0;
   let ruleRange = "";
   let rule: { style: number; when: string } | undefined;
-  let list: { ref: string; source: string; help: string | undefined; strict: boolean } | undefined;
+  let list: { ref: string; source: string; help: string | undefined; strict: boolean; asks: boolean } | undefined;
   let take: ((text: string) => void) | undefined;
   let isWorksheet = false;
   let widths = 0;
@@ -186,7 +187,7 @@ export function readSheet(archive: Archive, path: string, reading: SheetReading,
       case "dataValidation":
         list =
           at["type"] === "list"
-            ? { ref: at["sqref"] ?? "", source: "", help: at["prompt"], strict: isStrict(at) }
+            ? { ref: at["sqref"] ?? "", source: "", help: at["prompt"], strict: isStrict(at), asks: asks(at) }
             : undefined;
         break;
       case "formula1":
@@ -233,8 +234,14 @@ export function readSheet(archive: Archive, path: string, reading: SheetReading,
       }
       rule = undefined;
     } else if (name === "dataValidation" && list !== undefined) {
-      const { source, help, strict } = list;
-      keepAreas(lists, list.ref, (ref) => ({ ref, source, strict, ...(help === undefined ? {} : { help }) }));
+      const { source, help, strict, asks } = list;
+      keepAreas(lists, list.ref, (ref) => ({
+        ref,
+        source,
+        strict,
+        ...(asks ? { asks } : {}),
+        ...(help === undefined ? {} : { help }),
+      }));
       list = undefined;
     }
   };
@@ -364,6 +371,10 @@ const USUAL_WIDTH = 8.43;
 
 function isStrict(at: Attributes): boolean {
   return isOn(at["showErrorMessage"]) && (at["errorStyle"] ?? "stop") === "stop";
+}
+
+function asks(at: Attributes): boolean {
+  return isOn(at["showErrorMessage"]) && at["errorStyle"] === "warning";
 }
 
 function areas(references: string): readonly string[] {

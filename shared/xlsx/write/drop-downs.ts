@@ -40,12 +40,13 @@ export function listSheet(sheets: readonly SheetSpec[], taken: readonly string[]
 
 export function dataValidations(lists: readonly ListSpec[], { source }: ListSheet): string {
   if (lists.length === 0) return "";
-  const lines = lists.map(({ ref, items, help, strict }) => {
+  const lines = lists.map(({ ref, items, help, strict, asks }) => {
     const facts = attributes({
       type: "list",
       allowBlank: true,
       showInputMessage: help !== undefined,
-      showErrorMessage: strict,
+      errorStyle: asks === true && strict !== true ? "warning" : undefined,
+      showErrorMessage: strict === true || asks,
       prompt: help,
       sqref: ref.replaceAll("$", ""),
     });

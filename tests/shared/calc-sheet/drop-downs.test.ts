@@ -44,15 +44,16 @@ describe("the drop-downs of a sheet", () => {
     for (const { ref } of sheet.lists ?? []) expect(inputs).toContain(ref);
   });
 
-  it("refuse what is none of them only where nothing else can be read", () => {
+  it("ask about what is none of them only where nothing else can be read, and refuse nothing", () => {
     const sheet = sheetsOf(QUARRY).duty;
-    const isStrict = (name: string): boolean | undefined =>
-      sheet.lists?.find(({ ref }) => ref === sheet.names?.[name])?.strict;
-    expect(isStrict("driver")).toBe(true);
-    expect(isStrict("aspiration")).toBe(true);
+    const isAsked = (name: string): boolean | undefined =>
+      sheet.lists?.find(({ ref }) => ref === sheet.names?.[name])?.asks;
+    expect(sheet.lists?.filter(({ strict }) => strict === true)).toEqual([]);
+    expect(isAsked("driver")).toBe(true);
+    expect(isAsked("aspiration")).toBe(true);
     // A liquid may be described, a material be a specification.
-    expect(isStrict("liquid")).toBeUndefined();
-    expect(isStrict("casing_material")).toBeUndefined();
+    expect(isAsked("liquid")).toBeUndefined();
+    expect(isAsked("casing_material")).toBeUndefined();
   });
 
   it("offer the sizes of the pipe of a line, and take any other description", () => {
@@ -67,7 +68,7 @@ describe("the drop-downs of a sheet", () => {
       expect(names).toContain(duty.cells.find(({ at }) => at === addressOf(top + i, left))?.v);
       // ASME B36.10M has 6 and 24 inch pipe in schedule 40.
       for (const name of ["6in sch40", "24in sch40"]) expect(names).toContain(name);
-      expect(list.strict).toBeUndefined();
+      expect(list.asks).toBeUndefined();
     }
   });
 
@@ -91,12 +92,12 @@ describe("the drop-downs of a sheet", () => {
       if (list === undefined) throw new Error(`${ref} has no list`);
       return list;
     };
-    expect(listAt(at("other_pump1_check_valve"))).toMatchObject({ items: ["yes", "no"], strict: true });
+    expect(listAt(at("other_pump1_check_valve"))).toMatchObject({ items: ["yes", "no"], asks: true });
     expect(offered(listAt(at("other_pump1_suction_size")), all)).toEqual(OWN_BOXES.suctionSize.choices);
     expect(offered(listAt(at("other_pump1_flange_class")), all)).toEqual(OWN_BOXES.flangeClass.choices);
     const { top, left } = boxOf(at("cases"));
     expect(offered(listAt(addressOf(top, left + 1)), all)).toEqual(CASE_FIELDS.liquid.choices);
-    expect(listAt(addressOf(top, left + 2))).toMatchObject({ items: ["new", "aged"], strict: true });
+    expect(listAt(addressOf(top, left + 2))).toMatchObject({ items: ["new", "aged"], asks: true });
   });
 
   it("leave a flange class and flange sizes as numbers", () => {

@@ -68,7 +68,7 @@ export const SAMPLE: SheetSpec = {
   lists: [
     { ref: "B4", items: ["DN100 sch40", "DN150 sch40", 'a 6" hose'], help: "A pipe by name", strict: true },
     { ref: "B10", items: Array.from({ length: 40 }, (_, i) => `fitting no. ${i + 1}, flanged`) },
-    { ref: "B11", items: { from: "A14:A18" } },
+    { ref: "B11", items: { from: "A14:A18" }, asks: true },
   ],
   rules: [{ ref: "B14:B18", when: "$B14<50", style: { color: "#B00020", fill: "#FDE7E9", bold: true } }],
   charts: [

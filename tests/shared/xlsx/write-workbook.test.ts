@@ -160,6 +160,11 @@ describe("what a sheet asks for", () => {
       sheet,
       'showInputMessage="1" showErrorMessage="1" prompt="A pipe by name" sqref="B4"',
     ],
+    [
+      "drop-down that asks",
+      sheet,
+      '<dataValidation type="list" allowBlank="1" errorStyle="warning" showErrorMessage="1" sqref="B11"',
+    ],
     ["drop-down from a range", sheet, "<formula1>$A$14:$A$18</formula1>"],
     ["long drop-down", sheet, "<formula1>'Drop-down lists'!$A$1:$A$40</formula1>"],
     ["hidden list sheet", workbook, '<sheet name="Drop-down lists" sheetId="2" state="hidden" r:id="rId2"/>'],

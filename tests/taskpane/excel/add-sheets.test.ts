@@ -208,6 +208,12 @@ describe("a calc sheet written through Excel's own library", () => {
     ]);
   });
 
+  it("asks about what is not in a list that a sheet of ours offers, and refuses it nowhere", async () => {
+    const asking = { ...sampleSheet(), lists: [{ ref: "C2", items: ["grey iron", "bronze"], asks: true }] };
+    const { lists } = host.sheet(await addSheet(asking, NO_WAIT));
+    expect(lists["C2"]).toMatchObject({ errorAlert: { showAlert: true, style: "Warning" } });
+  });
+
   it.each([0, 1, 3])("draws our series alone, where Excel guessed %i", async (guessed) => {
     host.guessedSeries = guessed;
     const [chart, ...others] = host.sheet(await addSheet(sampleSheet(), NO_WAIT)).charts;
