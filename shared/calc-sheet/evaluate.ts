@@ -3,7 +3,7 @@ import type { Finding } from "../../src/basis/result.ts";
 import { greatestOf, leastOf } from "../../src/numeric/extremes.ts";
 import type { Outcome } from "../catalogue/call.ts";
 import { notesOf } from "../catalogue/entries/notes.ts";
-import { type Entry, withUnits } from "../catalogue/entry.ts";
+import type { Entry } from "../catalogue/entry.ts";
 import { WAITS_FOR } from "../catalogue/parameters/criteria.ts";
 import { settle } from "../catalogue/remembered-reading.ts";
 import { type Argument, type Cell, type CellError, isCellError, isRange } from "../cells/cell.ts";
@@ -244,9 +244,12 @@ function notPlaced(key: string): CellError {
 /** The arguments of a call with `units` in its place, those left out before it kept open. */
 export function callArguments<T>(entry: Entry, args: readonly (T | null)[], units: T): readonly (T | null)[] {
   if (entry.unitless) return args;
-  const padded = Array.from({ length: Math.max(args.length, entry.unitsAt) }, (_, i) => args[i] ?? null);
-  const given = withUnits<T | null>(entry, padded, units);
-  return given.slice(0, given.findLastIndex((arg) => arg !== null) + 1);
+  const given: (T | null)[] = [];
+  for (let place = 0; place < entry.unitsAt; place += 1) given.push(args[place] ?? null);
+  given.push(units);
+  for (let place = entry.unitsAt; place < args.length; place += 1) given.push(args[place] ?? null);
+  while (given.at(-1) === null) given.pop();
+  return given;
 }
 
 /** Texts and numbers one after another; the first error among them as it is. */

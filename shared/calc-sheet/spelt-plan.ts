@@ -97,12 +97,16 @@ function speller(words: (text: string) => string): Spell {
 
 /** Whether a text of a part is ours: what stands under a key of words, a sentence, a constant, what a cell waits for. */
 function isOurs(part: Readonly<Record<string, unknown>>, key: string): boolean {
-  const { kind, op, isTitle, cites } = part;
   switch (key) {
+    case "op":
+    case "kind":
+    case "key":
+    case "column":
+      return false;
     case "text":
-      return kind === "section" || (kind === "statement" && isTitle !== true && cites === undefined);
+      return part["kind"] === "section" || isSentence(part);
     case "value":
-      return op === "constant" || kind === "input";
+      return part["op"] === "constant" || part["kind"] === "input";
     case "name":
       return "x" in part && "y" in part;
     case "message":
@@ -111,6 +115,10 @@ function isOurs(part: Readonly<Record<string, unknown>>, key: string): boolean {
     default:
       return OF_WORDS.has(key);
   }
+}
+
+function isSentence({ kind, isTitle, cites }: Readonly<Record<string, unknown>>): boolean {
+  return kind === "statement" && isTitle !== true && cites === undefined;
 }
 
 /** Every text of a duty as it was typed. */
