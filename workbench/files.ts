@@ -6,6 +6,7 @@ import type { ReadWorkbook } from "../shared/xlsx/read/workbook-content.ts";
 import { type ReadOutcome, readWorkbook } from "../shared/xlsx/read-workbook.ts";
 import { toSheetSpec } from "../shared/xlsx/to-sheet-spec.ts";
 import { writeWorkbook } from "../shared/xlsx/write-workbook.ts";
+import { breath } from "./breath.ts";
 import { changedFormula } from "./grid-formula.ts";
 import type { Grid, GridHost } from "./grid-host.ts";
 import { gridSnapshot } from "./grid-snapshot.ts";
@@ -140,6 +141,7 @@ export async function replaceWorkbook({ api, inside }: Grid, host: GridHost, con
   api.createWorkbook(emptyWorkbook(id, sheets.length === 0 ? "Sheet1" : meanwhile));
   if (sheets.length === 0) return;
   try {
+    await breath();
     await host.addSheets(openedSet(content));
     const workbook = api.getActiveWorkbook();
     workbook?.deleteSheet("first");

@@ -41,7 +41,7 @@ declare global {
 
 element("loading").remove();
 const letFocus = holdFocus(element("workbench"), element("grid"));
-const grid = pageGrid(element("grid"));
+const grid = await pageGrid(element("grid"));
 const { api } = grid;
 export const { host } = grid;
 const strip = startStrip(element("strip"), grid);

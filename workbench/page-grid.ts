@@ -15,6 +15,7 @@ import "@univerjs/preset-sheets-data-validation/lib/index.css";
 import "@univerjs/preset-sheets-conditional-formatting/lib/index.css";
 import "@univerjs/preset-sheets-drawing/lib/index.css";
 import { CATALOGUE } from "../shared/catalogue/catalogue.ts";
+import { breath } from "./breath.ts";
 import { cellMessages } from "./cell-messages.ts";
 import { followCalculations } from "./follow-calculations.ts";
 import { leaveErrorsToStrip } from "./grid-alerts.ts";
@@ -31,10 +32,11 @@ export interface PageGrid extends Grid {
   readonly editing: GridEditing;
 }
 
-/** Starts the grid in an element of the page, with one empty sheet. */
-export function pageGrid(container: HTMLElement): PageGrid {
+/** Starts the grid in an element of the page, with one empty sheet, in pieces that let the rest of the page answer. */
+export async function pageGrid(container: HTMLElement): Promise<PageGrid> {
   const messages = cellMessages();
   const { classes, descriptions } = gridFunctions(engine, CATALOGUE, messages);
+  await breath();
   const univer = new Univer({
     locale: LocaleType.EN_US,
     logLevel: LogLevel.WARN,
@@ -61,9 +63,12 @@ export function pageGrid(container: HTMLElement): PageGrid {
     registered.add(made);
     univer.registerPlugin(made, options);
   }
+  await breath();
   const api = FUniver.newAPI(univer);
   const grid: Grid = { api, inside: gridInside(univer, core, engine), messages };
+  await breath();
   api.createWorkbook(emptyWorkbook());
+  await breath();
   followCalculations(grid);
   leaveErrorsToStrip(univer);
   followTheme(api);

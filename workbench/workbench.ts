@@ -4,6 +4,7 @@ import { REACH } from "../taskpane/part.ts";
 import { paneDuty } from "./before-grid.ts";
 import { startDivider } from "./divider.ts";
 import { element } from "./element.ts";
+import { startedGrid } from "./grid-parts.ts";
 import { hostToCome } from "./host-to-come.ts";
 import { startZones } from "./zones.ts";
 
@@ -24,7 +25,7 @@ void loadGrid();
 /** The grid is by far the largest part of the page; the pane answers without it. */
 async function loadGrid(): Promise<void> {
   try {
-    const { host } = await import(/* webpackChunkName: "grid" */ "./grid-page.ts");
+    const { host } = await startedGrid();
     coming.arrived(host);
   } catch (fault) {
     console.error(fault);

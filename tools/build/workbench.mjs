@@ -48,7 +48,11 @@ export function workbench(mode) {
         scriptLoading: "defer",
       }),
     ],
-    optimization: { minimizer: [new EsbuildPlugin({ target: TARGET, css: true, legalComments: "none" })] },
+    optimization: {
+      minimizer: [new EsbuildPlugin({ target: TARGET, css: true, legalComments: "none" })],
+      // While a browser reads one script the pane answers nothing: of the seven megabytes of the grid, that is long.
+      splitChunks: { maxAsyncSize: 1_500_000 },
+    },
     performance: { hints: false },
   };
 }
