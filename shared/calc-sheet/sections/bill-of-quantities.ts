@@ -82,7 +82,7 @@ export function billOfQuantities(duty: Duty): readonly PlanItem[] {
     ...(lengths.length === 0 ? [] : [pipeTable(lengths)]),
     ...masses(lengths),
     statement(
-      "The rows are those of the lines as written; where a line is changed so that rows come, go or change place, the figure beside them is CHANGED: write the sheet again.",
+      "The rows are those of the lines as they were written: the figure of a row that has come, gone or changed place since is CHANGED.",
     ),
     remark(BILL.takeOffNotes, "Quantities", callOn(duty)),
   ];

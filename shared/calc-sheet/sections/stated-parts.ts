@@ -102,6 +102,6 @@ export function statedPartLines(duty: Duty): readonly OptionItem[] {
     ...(i === 0 && { heading: "Wetted parts stated" }),
     name: join(constant(`${label}: `), material),
     verdict: part(record, "verdict"),
-    remarks: [{ label: "", text: part(record, "text") }],
+    remarks: [{ label: "", text: part(record, "why") }],
   }));
 }

@@ -30,6 +30,7 @@ export const MATERIALCHECK = defineEntry({
       state: { name: "state" },
       verdict: { name: "verdict" },
       text: { name: "in words" },
+      why: { name: "why" },
     },
   },
   examples: [
@@ -51,20 +52,26 @@ export const MATERIALCHECK = defineEntry({
       succeed({
         state: judged.state,
         verdict: judged.verdict,
-        text: inWords(judged, (finding) => findingText(finding, unitSet)),
+        ...inWords(judged, (finding) => findingText(finding, unitSet)),
       }),
     ),
 });
 
-/** "not suited, ranks 4th of 10, cast duplex CD4MCuN suits: pH 2.9 is below 4: rapid attack". */
-function inWords({ verdict, rank, better, reasons }: PartJudgement, say: (finding: Finding) => string): string {
-  const place = rank === null ? "" : `, ranks ${ordinal(rank.place)} of ${rank.of}`;
-  const instead = better === null || verdict === "suits" ? "" : `, ${better} ranks first`;
+/** "ranks 4th of 10, cast duplex CD4MCuN ranks first: pH 2.9 is below 4: rapid attack"; the same after the verdict. */
+function inWords(
+  { verdict, rank, better, reasons }: PartJudgement,
+  say: (finding: Finding) => string,
+): { readonly text: string; readonly why: string } {
+  const ranked = [
+    ...(rank === null ? [] : [`ranks ${ordinal(rank.place)} of ${rank.of}`]),
+    ...(better === null || verdict === "suits" ? [] : [`${better} ranks first`]),
+  ].join(", ");
   const why = reasons.slice(0, MOST_REASONS).map((finding) => {
     const words = say(finding).replace(/\.$/, "");
     return /^(?:pH|PV)/.test(words) ? words : words.charAt(0).toLowerCase() + words.slice(1);
   });
-  return `${verdict}${place}${instead}${why.length === 0 ? "" : `: ${why.join("; ")}`}`;
+  const because = [ranked, why.join("; ")].filter((words) => words !== "").join(": ");
+  return { text: because === "" ? verdict : `${verdict}${ranked === "" ? ":" : ","} ${because}`, why: because };
 }
 
 function ordinal(place: number): string {

@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from "lit";
+import type { CellError } from "../../../shared/cells/cell.ts";
 import type { Worked } from "../../../shared/package/head-and-suction.ts";
 import { amountFigure, bareFigure } from "../../../shared/text/words.ts";
 import type { Amount, Quantity, UnitSetName } from "../../../src/basis/quantities.ts";
@@ -36,17 +37,36 @@ export function cellText(
   return typeof worked === "number" ? words(amount(quantity, worked), units) : WAITING;
 }
 
+/** The reasons that a step has given for figures it has not: one that stands already is not said again. */
+export class SaidReasons {
+  readonly #said = new Set<string>();
+
+  /** Whether this one was said before; from now on it was. */
+  has({ message = "" }: CellError): boolean {
+    // The same box is refused by the line that holds it, with its row, and by its own cell.
+    const reason = message.replace(/^[^“:]* row \d+: /, "").toLowerCase();
+    if (this.#said.has(reason)) return true;
+    if (reason !== "") this.#said.add(reason);
+    return false;
+  }
+}
+
 /** A result as a line of label and figure. */
 export function figureView(
   label: string,
   worked: Worked,
   quantity: Quantity,
   units: UnitSetName,
-  { main = false, words = amountFigure }: { readonly main?: boolean; readonly words?: AmountWords } = {},
+  {
+    main = false,
+    words = amountFigure,
+    said,
+  }: { readonly main?: boolean; readonly words?: AmountWords; readonly said?: SaidReasons } = {},
 ): TemplateResult {
-  const failed = typeof worked !== "number" && !isWaiting(worked);
+  const isSaid = typeof worked !== "number" && said?.has(worked) === true;
+  const failed = typeof worked !== "number" && !isWaiting(worked) && !isSaid;
   return html`<div class="figure ${main ? "main" : ""} ${failed ? "failed" : ""}">
     <dt>${label}</dt>
-    <dd>${figureText(worked, quantity, units, words)}</dd>
+    <dd>${isSaid ? WAITING : figureText(worked, quantity, units, words)}</dd>
   </div>`;
 }

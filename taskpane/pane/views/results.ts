@@ -9,7 +9,7 @@ import type { PaneContext, Step } from "../context.ts";
 import { type HeadPart, headBars } from "../pictures/head-bars.ts";
 import { cautionsView } from "./cautions.ts";
 import { fieldsView } from "./fields.ts";
-import { figureView, isWaiting } from "./figure.ts";
+import { figureView, isWaiting, SaidReasons } from "./figure.ts";
 import { mendingOf, remarksView } from "./findings.ts";
 import { openPointsView } from "./open-points.ts";
 import { verdictsOfStepView } from "./verdict-strip.ts";
@@ -24,15 +24,16 @@ export const results: Step = {
   view: (context) => {
     const { duty, results: worked, remarks } = context.worked;
     const units = context.state.duty.unitSet;
+    const said = new SaidReasons();
     const nothingKnown = isWaiting(worked.totalHead) && isWaiting(worked.npshAvailable);
     return html`${verdictsOfStepView(context, "results")} ${fieldsView(context, FIELDS)} ${openPointsView(context)}
-    ${nothingKnown ? nothing : html`${headView(context, worked)} ${suctionView(context, worked)}`}
+    ${nothingKnown ? nothing : html`${headView(context, worked, said)} ${suctionView(context, worked, said)}`}
     ${remarksView("Warnings and checks", remarks.atDuty, units, mendingOf(context))}
     ${remarksView("At the maximum suction lift", remarks.atGreatestLift, units, mendingOf(context))} ${cautionsView(duty)}`;
   },
 };
 
-function headView({ state }: PaneContext, worked: HeadAndSuction): TemplateResult {
+function headView({ state }: PaneContext, worked: HeadAndSuction, said: SaidReasons): TemplateResult {
   const units = state.duty.unitSet;
   const hasMargin = worked.marginHead !== 0;
   const total = hasMargin ? worked.ratedHead : worked.totalHead;
@@ -43,13 +44,16 @@ function headView({ state }: PaneContext, worked: HeadAndSuction): TemplateResul
   const drawn = parts.filter((part): part is HeadPart => part.value !== undefined);
   return html`
     <dl class="figures">
-      ${figureView("Total dynamic head", worked.totalHead, "head", units, { main: true })}
-      ${hasMargin ? figureView("Total head with margin", worked.ratedHead, "head", units, { main: true }) : nothing}
-      ${worked.headAsked === undefined ? nothing : figureView("Head to select for, over the summit unless a siphon is earned", worked.headAsked, "head", units, { main: true })}
+      ${figureView("Total dynamic head", worked.totalHead, "head", units, { main: true, said })}
+      ${hasMargin ? figureView("Total head with margin", worked.ratedHead, "head", units, { main: true, said }) : nothing}
+      ${worked.headAsked === undefined ? nothing : figureView("Head to select for, over the summit unless a siphon is earned", worked.headAsked, "head", units, { main: true, said })}
       ${
         worked.waterHead === undefined
           ? nothing
-          : figureView("Equivalent water head, to read pump curves at", worked.waterHead, "head", units, { main: true })
+          : figureView("Equivalent water head, to read pump curves at", worked.waterHead, "head", units, {
+              main: true,
+              said,
+            })
       }
     </dl>
     ${
@@ -62,7 +66,7 @@ function headView({ state }: PaneContext, worked: HeadAndSuction): TemplateResul
             state.width,
           )
         : html`<dl class="figures">
-            ${headParts(worked, hasMargin).map(({ name, value }) => figureView(name, value, "head", units))}
+            ${headParts(worked, hasMargin).map(({ name, value }) => figureView(name, value, "head", units, { said }))}
           </dl>`
     }`;
 }
@@ -79,7 +83,7 @@ function headParts(worked: HeadAndSuction, hasMargin: boolean): readonly { name:
   ];
 }
 
-function suctionView({ state }: PaneContext, worked: HeadAndSuction): TemplateResult {
+function suctionView({ state }: PaneContext, worked: HeadAndSuction, said: SaidReasons): TemplateResult {
   const units = state.duty.unitSet;
   const { npshAvailable, npshDifference, greatestLift, suctionLift } = worked;
   /** Worked out, or refused for another reason than NPSH available is: one reason is said once. */
@@ -88,15 +92,15 @@ function suctionView({ state }: PaneContext, worked: HeadAndSuction): TemplateRe
   const flooded = typeof suctionLift === "number" && suctionLift < 0;
   return html`
     <dl class="figures">
-      ${figureView("NPSH available", npshAvailable, "head", units, { main: true })}
+      ${figureView("NPSH available", npshAvailable, "head", units, { main: true, said })}
       ${
         flooded
           ? figureView("Liquid over the pump", -suctionLift, "head", units)
-          : figureView("Suction lift", suctionLift, "head", units)
+          : figureView("Suction lift", suctionLift, "head", units, { said })
       }
-      ${figureView("Suction line losses", worked.suctionLoss, "head", units)}
-      ${follows(npshDifference) ? figureView("NPSH margin", npshDifference, "head", units, { words: marginText }) : nothing}
-      ${follows(greatestLift) ? figureView("Maximum suction lift", greatestLift, "head", units) : nothing}
+      ${figureView("Suction line losses", worked.suctionLoss, "head", units, { said })}
+      ${follows(npshDifference) ? figureView("NPSH margin", npshDifference, "head", units, { words: marginText, said }) : nothing}
+      ${follows(greatestLift) ? figureView("Maximum suction lift", greatestLift, "head", units, { said }) : nothing}
     </dl>`;
 }
 

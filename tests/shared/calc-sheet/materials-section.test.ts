@@ -73,6 +73,20 @@ describe("materials on the sheet", () => {
     expect(listed(shown, /^Dry/)).toEqual(["standard material"]);
   });
 
+  it("says the verdict of a stated part once, and why beside it", () => {
+    const { lists } = section({
+      casingMaterial: "ductile iron",
+      impellerMaterial: "cast 316 stainless",
+      chlorides: "19000",
+    });
+    const parts = lists.find(({ label }) => label === "Wetted parts stated")?.options ?? [];
+    expect(parts.map(({ verdict }) => verdict)).toContain("not suited");
+    for (const { name, verdict, remarks } of parts)
+      for (const { text } of remarks) expect([name, text.startsWith(verdict)]).toEqual([name, false]);
+    const casing = parts.find(({ name }) => name.startsWith("casing"));
+    expect(casing?.remarks.map(({ text }) => text).join("")).toMatch(/^ranks \d+(st|nd|rd|th) of 10/);
+  });
+
   it("takes every stated field into account", () => {
     const first = (fields: Fields) => firstOf(section(fields));
     expect(first({ solids: "30", solidsHardness: "sand" })).toBe("high-chrome white iron (suits)");
