@@ -40,6 +40,7 @@ import {
 import { LINES, type LinesOfState } from "./lines.ts";
 import { liquidOfDuty, otherLastFlow, otherOnWater } from "./other-curves.ts";
 import { otherCells } from "./other-pump-inputs.ts";
+import { otherRegions } from "./other-regions.ts";
 import { PUMP } from "./pump.ts";
 import { systemCurveOf } from "./system-curve.ts";
 
@@ -150,6 +151,7 @@ export function stationWorkings(duty: Duty, pump: DutyPump): readonly PlanItem[]
       const call = callOf(PUMPMAXPOWER, otherOnWater(other, liquidOfDuty(duty)));
       return spill(maxPowerOf(other.index), `Maximum power of ${other.name}, as on water`, call);
     }),
+    ...otherRegions(withPower(duty)),
     ...[...curves.values()].map((one) => stationCurves(duty, pump, one)),
     ...[...lines.values()].flatMap((one) => [lineRows(one, duty, "Own"), lineRows(one, duty, "Common")].flat()),
     ...[...lines.values()].flatMap((one) => (one.route === undefined ? [] : headerRows(one, duty))),

@@ -1,7 +1,6 @@
 import { UNIT_SETS } from "../../../src/basis/quantities.ts";
 import { fromEngine } from "../../../src/basis/units.ts";
-import { leastFlows, operatingRegionMethod, surelyPreferred } from "../../../src/pump/operating-region.ts";
-import { specificSpeed } from "../../../src/pump/specific-speed.ts";
+import { operatingRegionMethod } from "../../../src/pump/operating-region.ts";
 import { boostersMethod, LEAST_BOOSTER_INLET } from "../../../src/station/boosters.ts";
 import { npshMarginMethod } from "../../../src/suction/npsh-margin.ts";
 import { STOP_NOT_KNOWN } from "../../catalogue/entries/station.ts";
@@ -19,6 +18,7 @@ import {
   recordOf,
 } from "../sections/duty-cases.ts";
 import { npshMarginBasis, npshMarginOver } from "../sections/npsh.ts";
+import { otherRegion } from "../sections/other-regions.ts";
 import { otherClasses, pumpsAbreast } from "../sections/pressure-nozzles.ts";
 import { STOPS, stopLabels } from "../sections/pump-stops.ts";
 import {
@@ -60,14 +60,10 @@ export function stationHead(duty: Duty): readonly Criterion[] {
 /** Where each further pump runs on its curve, by its own flow. */
 export function stationRegion(duty: Duty): readonly Criterion[] {
   return ofEach(duty, ({ one, pump, row, when }) => {
-    const best = pump.curve.bestEfficiency;
-    if (best === undefined) {
+    if (pump.curve.bestEfficiency === undefined) {
       return [worded({ of: "region", state: "open", what: `${when}: its curve gives no efficiency` })];
     }
-    const speed =
-      pump.speed === undefined ? undefined : specificSpeed({ ...best, speed: pump.speed, convention: "SI" });
-    const kind = speed?.ok ? speed.value : undefined;
-    const { least, most } = surelyPreferred(kind);
+    const region = otherRegion(pump);
     const facts = {
       of: "region",
       what: "flow over best efficiency flow (BEP)",
@@ -78,13 +74,13 @@ export function stationRegion(duty: Duty): readonly Criterion[] {
     const [preferred, least30] = operatingRegionMethod.cites;
     const why = "outside the preferred region";
     return [
-      limitOf({ ...facts, limit: constant(100 * most), mustBe: "at most", broken: "check", why, cites: preferred }),
-      limitOf({ ...facts, limit: constant(100 * least), mustBe: "at least", broken: "check", why, cites: preferred }),
+      limitOf({ ...facts, limit: part(region, "most"), mustBe: "at most", broken: "check", why, cites: preferred }),
+      limitOf({ ...facts, limit: part(region, "least"), mustBe: "at least", broken: "check", why, cites: preferred }),
       limitOf({
         ...facts,
-        limit: constant(100 * leastFlows(kind).continuous),
+        limit: part(region, "continuous"),
         mustBe: "at least",
-        broken: onlyWhereBroken(facts.found, constant(100 * leastFlows(kind).continuous)),
+        broken: onlyWhereBroken(facts.found, part(region, "continuous")),
         why: "not for continuous running",
         cites: least30,
       }),

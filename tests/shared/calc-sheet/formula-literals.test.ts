@@ -50,10 +50,9 @@ const POWERS_OF_TEN = [100, 1000, 100_000, 1_000_000];
 const PLAIN = [0, 1, 2, 1e-9, 1e-6];
 /**
  * Of drawing: how far past its last flow a system is drawn, and the range of speeds of a speed table. Of a method that fixes
- * them, as the function beside it does: the loads in per cent between which the settings have an engine's fuel (ENGINELOAD);
- * the tenth of best efficiency flow under which no further pump runs on (OPERATINGREGION).
+ * them, as the function beside it does: the loads in per cent between which the settings have an engine's fuel (ENGINELOAD).
  */
-const OF_METHODS = [1.2, 2.5, 10, 25, 40, 50, 110];
+const OF_METHODS = [1.2, 2.5, 25, 40, 50, 110];
 
 const KNOWN = new Set([...OF_UNITS, ...POWERS_OF_TEN, ...PLAIN, ...OF_METHODS]);
 

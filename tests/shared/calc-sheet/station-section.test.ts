@@ -33,6 +33,20 @@ describe("a duty of two pumps, the second stated by itself", () => {
     expect(stateOf(dutyRead(typed), "region", /^A|over best efficiency flow.*B, as stated/)).toBe("check");
   });
 
+  // By hand: N_s = n √1439 / 56.49^0.75 = 1.841 n; up to N_s 4500 70 to 120 % (ANSI/HI 9.6.3), above 80 to 115 %. House choice of the last.
+  it.each([
+    ["1750", [70, 120, 10]],
+    ["3500", [80, 115, 30]],
+  ])("holds the second to the region of its own curve, which the sheet works out: at %s rpm", (speed, limits) => {
+    const fast = bypass({}, { otherPumps: [other({ ...CURVE, speed })] });
+    const [, [least, most, , continuous] = []] = cellsOf(fast).get(
+      "otherPump1Region",
+    ) as readonly (readonly number[])[];
+    expect([least, most, continuous]).toEqual(limits);
+    const said = judged(dutyRead(fast), "region", /over best efficiency flow.*B, as stated/);
+    expect(said.map(({ text }) => text).join("\n")).toContain(`${most} %`);
+  });
+
   it("is the pair of pumps alike, to what the points of its curves leave", () => {
     const alike = cellsOf(bypass({ pumpsRunning: "2" }));
     near(number(cells, "operatingFlow"), number(alike, "operatingFlow"), 1e-5);
