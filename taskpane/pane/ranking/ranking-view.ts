@@ -180,7 +180,7 @@ function slurryText({ asked, headRatio, duty }: Ranking, units: UnitSetName): st
   if (asked === undefined || headRatio === undefined) return "";
   const water = amountText(amount("head", asked.system.headAt(asked.flow)), units);
   const assumed = duty.state.medianSize === "blank" ? ", ASSUMED, for d50 is not stated" : "";
-  return ` Each is compared with the equivalent water head, ${water} on its curve for water (head ratio ${figures(headRatio)}${assumed}); head, NPSH and power shown are on the slurry.`;
+  return ` Each is compared with the equivalent water head, ${water} on its curve for water (head ratio ${figures(headRatio)}${assumed}); head, NPSH and power shown are on the slurry. The line on water, at start and flush, counts once a pump is selected.`;
 }
 
 function unusableView({ state }: PaneContext, { unusable }: Candidates): TemplateResult | typeof nothing {

@@ -11,7 +11,8 @@ const MOST_TURNED = 3;
  */
 export function sheetTableView(table: ShownTable): TemplateResult {
   const { columns, rows } = table;
-  return columns.length > MOST_COLUMNS && rows.length > MOST_TURNED ? stackedView(table) : gridView(table);
+  const isStacked = columns.length > MOST_COLUMNS && rows.length > MOST_TURNED;
+  return html`<div class="sheet-table-place">${isStacked ? stackedView(table) : gridView(table)}</div>`;
 }
 
 /** The broad second column of the sheet holds a text, which stands with the label. */
@@ -35,7 +36,7 @@ function stackedView({ heading, columns, rows, faults }: ShownTable): TemplateRe
               <th scope="rowgroup" colspan=${narrow.length}>${label}: ${cells[BROAD]}</th>
             </tr>
             <tr>
-              ${narrow.map((place) => html`<td>${cells[place]}</td>`)}
+              ${narrow.map((place) => html`<td data-head=${columns[place] ?? ""}>${cells[place]}</td>`)}
             </tr>
           </tbody>`,
       )}
@@ -65,7 +66,7 @@ function gridView({ heading, columns, rows, faults }: ShownTable): TemplateResul
           (name, line) =>
             html`<tr>
               <th scope="row">${name}</th>
-              ${across.map((_, place) => html`<td>${at(line, place)}</td>`)}
+              ${across.map((head, place) => html`<td data-head=${head}>${at(line, place)}</td>`)}
             </tr>`,
         )}
       </tbody>
