@@ -68,9 +68,10 @@ export async function pageGrid(container: HTMLElement): Promise<PageGrid> {
   const grid: Grid = { api, inside: gridInside(univer, core, engine), messages };
   await breath();
   api.createWorkbook(emptyWorkbook());
-  await breath();
   followCalculations(grid);
   leaveErrorsToStrip(univer);
+  // Before the first frame is drawn.
   followTheme(api);
+  await breath();
   return { ...grid, host: gridHost(grid, pageCharts(api)), editing: gridEditing(univer) };
 }
