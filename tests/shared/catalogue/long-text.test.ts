@@ -20,11 +20,12 @@ function withAt(args: readonly Argument[], at: number, argument: Argument): read
   return args.map((one, i) => (i === at ? argument : one));
 }
 
-function message({ parameters, repeating, ...entry }: Entry, at: number, argument: Argument): string {
+function message(entry: Entry, at: number, argument: Argument): string {
   const [example] = entry.examples;
-  const count = Math.max(at + 1, example.args.length);
+  const place = at < entry.unitsAt ? at : at + 1;
+  const count = Math.max(place + 1, example.args.length);
   const args = Array.from({ length: count }, (_, i) => example.args[i] ?? null);
-  const outcome = call({ ...entry, parameters, repeating }, withAt(args, at, argument));
+  const outcome = call(entry, withAt(args, place, argument));
   const told = outcome.ok ? (outcome.value as Cell[][])[1]?.[0] : outcome.error;
   return (told as { message?: string } | undefined)?.message ?? "";
 }
