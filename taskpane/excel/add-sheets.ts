@@ -9,7 +9,7 @@ import { TEXT_SIZE } from "./apply-style.ts";
 import { type CellBlock, cellBlock } from "./cell-block.ts";
 import { finishChart, startChart } from "./draw-chart.ts";
 import { finishPicture, holdsPictures, startPicture } from "./draw-picture.ts";
-import { addDropDown, checkDropDown } from "./drop-down.ts";
+import { addDropDown, checkDropDown, joinedLists } from "./drop-down.ts";
 import { joinedRules } from "./join-rules.ts";
 import { layOutPages } from "./page-layout.ts";
 import { formatsOf, rangeAt } from "./range-at.ts";
@@ -101,7 +101,7 @@ function prepare(spec: SheetSpec): PreparedSheet {
 /** Fills the sheet, and answers with what finishes its charts and pictures after the next sync. */
 function fill(sheet: Excel.Worksheet, { spec, block, styled }: PreparedSheet): readonly (() => void)[] {
   const formatAt = formatsOf(sheet);
-  sheet.showGridlines = spec.gridlines ?? true;
+  if (spec.gridlines === false) sheet.showGridlines = false;
   setColumns(sheet, spec.columns);
   for (const { height, addresses } of rowsByHeight(spec.rowHeights ?? {})) {
     for (const address of addresses) formatAt(address).rowHeight = height;
@@ -111,7 +111,7 @@ function fill(sheet: Excel.Worksheet, { spec, block, styled }: PreparedSheet): r
   for (const { setting, addresses } of styled) {
     for (const address of addresses) setting.apply(formatAt(address));
   }
-  for (const list of spec.lists ?? []) addDropDown(sheet, list);
+  for (const list of joinedLists(spec.lists ?? [])) addDropDown(sheet, list);
   // Excel puts each new rule before those that stand.
   for (const { ref, when, style } of [...joinedRules(spec.rules ?? [])].reverse()) {
     const { custom } = rangeAt(sheet, ref).conditionalFormats.add("Custom");

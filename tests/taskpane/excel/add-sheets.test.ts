@@ -2,11 +2,13 @@ import { beforeEach, describe, expect, it } from "vitest";
 import { SAMPLE_DUTIES } from "../../../shared/duty/samples.ts";
 import { boxOf } from "../../../shared/ports/a1.ts";
 import { failureText } from "../../../shared/ports/host-fault.ts";
+import { absoluteReference, referenceParts } from "../../../shared/ports/reference.ts";
 import { quotedSheetName } from "../../../shared/ports/sheet-name.ts";
 import { type SheetSet, setOf } from "../../../shared/ports/sheet-set.ts";
 import type { PictureSpec, PrintSpec, SheetSpec } from "../../../shared/ports/sheet-spec.ts";
 import { addSheets } from "../../../taskpane/excel/add-sheets.ts";
 import { excelHost } from "../../../taskpane/excel/excel-host.ts";
+import { overlap } from "../../support/excel/addresses.ts";
 import { setOfDuty } from "../../support/laid-out.ts";
 import { cellsOf, type MemorySheet, memorySheet } from "../../support/memory-sheet.ts";
 import { WIDE_PNG } from "../../support/pictures.ts";
@@ -180,6 +182,17 @@ describe("a calc sheet written through Excel's own library", () => {
         expect(sheet.cells[at] ?? null, at).toBe(f === undefined ? (v === "" ? null : (v ?? null)) : `=${f}`);
       expect(sheet.merges.toSorted()).toEqual([...(spec.merges ?? [])].sort());
       expect(sheet.names).toEqual(spec.names ?? {});
+      for (const { ref, items } of spec.lists ?? []) {
+        const over = Object.entries(sheet.lists).filter(([at]) => overlap(boxOf(at), boxOf(ref)));
+        const source =
+          "from" in items
+            ? expect.stringContaining(`!${absoluteReference(referenceParts(items.from).target)}`)
+            : items.join(",");
+        expect(
+          over.map(([, list]) => list),
+          ref,
+        ).toMatchObject([{ rule: { list: { source } } }]);
+      }
       for (const [row, height] of Object.entries(spec.rowHeights ?? {})) {
         expect(formatAt(sheet, `A${row}`), row).toMatchObject({ rowHeight: height });
       }
