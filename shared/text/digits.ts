@@ -58,8 +58,8 @@ const DIGITS: Readonly<Record<string, Digits>> = {
   // A vacuum: 25.5 inHg, 864 mbar.
   inHg: TENTHS,
   mbar: WHOLE,
-  ksi: TENTHS,
-  MPa: TENTHS,
+  ksi: TO_THREE,
+  MPa: TO_THREE,
   "ft/s": TENTHS,
   "m/s": HUNDREDTHS,
   "°F": WHOLE,
