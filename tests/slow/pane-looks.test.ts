@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { SAMPLE_DUTIES } from "../../shared/duty/samples.ts";
 import { STAGE_KEYS } from "../../taskpane/pane/stages.ts";
 import {
   expectNoAxeViolations,
@@ -8,6 +9,7 @@ import {
   openStep,
   type PanePages,
   panePages,
+  showStage,
   startFrom,
   textOf,
 } from "../support/pane-page.ts";
@@ -67,6 +69,24 @@ describe.each([{ width: 320 }, { width: 450 }])("at $width px", ({ width }) => {
     expect(new Set(columns.map((places) => places.join())).size).toBe(1);
     await page.close();
   });
+});
+
+/** Px that a reader of a stage, as it opens, has to scroll through at most: common practice, no source. */
+const TALLEST = 2500;
+
+it("opens each stage of a sample with a pump no taller than a reader scrolls through, at 380 px", async () => {
+  const withPump = SAMPLE_DUTIES.flatMap(({ duty }, i) => (duty.pump === undefined ? [] : [i]));
+  expect(withPump.length).toBeGreaterThan(3);
+  for (const sample of withPump) {
+    const page = await panes.open({ width: 380 });
+    await startFrom(page, sample);
+    for (const stage of STAGE_KEYS) {
+      await showStage(page, stage);
+      const height = await page.locator(".stage:not([hidden])").evaluate((one: HTMLElement) => one.offsetHeight);
+      expect([sample, stage, height > 50, height <= TALLEST]).toEqual([sample, stage, true, true]);
+    }
+    await page.close();
+  }
 });
 
 /** “198 m³/h” in two lines. */
