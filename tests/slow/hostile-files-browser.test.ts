@@ -61,7 +61,7 @@ describe("a file that takes its time", () => {
     await cancel.click();
     await expect
       .poll(() => page.locator("#duty-step-pumps").textContent())
-      .toMatch(/was cancelled; nothing was imported/);
+      .toMatch(/reading “hostile.xlsx” was stopped; nothing was imported/);
     expect(page.workers()).toHaveLength(0);
     expect(problems).toEqual([]);
     await page.close();
