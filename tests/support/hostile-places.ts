@@ -67,7 +67,7 @@ function fieldPlaces(typed: DutyText): readonly HostilePlace[] {
   return FIELD_KEYS.filter((field) => FIELDS[field].kind !== "text").map((field) => ({
     key: placeKey({ field }),
     own: typed.fields[field],
-    usual: TYPICAL[field],
+    usual: [...TYPICAL[field], ...(HIGH[field] ?? [])],
     isNumber: isNumberBox(field),
     holding: (text) => ({ ...typed, fields: { ...typed.fields, [field]: text } }),
   }));
@@ -209,6 +209,9 @@ export function othersFor({ own, usual, isNumber }: HostilePlace): readonly stri
   if (number !== undefined && number !== 0 && isNumber) return [String(number * 1.01)];
   return usual.filter((text) => text !== own);
 }
+
+/** The same for a site whose datum lies far below it. */
+const HIGH: { readonly [K in FieldKey]?: readonly [string, string] } = { highestSourceLevel: ["130 m", "131 m"] };
 
 /** Two usual texts for each field, to be read whatever the unit set. */
 export const TYPICAL: Readonly<Record<FieldKey, readonly [string, string]>> = {

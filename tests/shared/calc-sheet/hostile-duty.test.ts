@@ -197,6 +197,15 @@ describe.each(DUTIES)("an unreadable box of: $name", ({ duty }) => {
             (place.key.endsWith("fittings") && /checkValve|standing|case$/.test(key)) ||
             LISTS.test(key) ||
             OF_THE_REST.test(key) ||
+            isOfLaterRow(key, left, [a, b]) ||
+            // The speed that would give a case its flow is one and the same; what runs at it waits.
+            (place.key === "speedControl" && /^case(?:\d+SpeedTable|Running)\./.test(key)) ||
+            // What other cases say of their own pipe.
+            (/^cases\.\d+\.pipe$/.test(place.key) && /^cases\.\d+\.pipe$/.test(key)) ||
+            // Without a check valve that can be read the greater pressure counts: the careful side.
+            (place.key.endsWith("fittings") &&
+              /^case(?:Nozzles|NozzlesWorst|Pressures)\./.test(key) &&
+              isGreatest(left, answers)) ||
             (typeof left === "string" &&
               /^(?:\? open|open|not known .*|Open: .*|(?:Fails|Check): .*|[✗!] .*|)$/.test(left))
           )
@@ -271,6 +280,23 @@ const OF_THE_REST = /^(?:worstOfStates|worstBellRow|routeFill|caseVelocities|pre
 const ALONG_A_CURVE = /Lost\.\d+\.at$|Curve\.\d+\.flow$/;
 /** Of the clear liquid, or of no liquid at all. */
 const BESIDE_SLURRY = /^(?:flush|clear|slurryCurve|upwardSlope)/;
+
+function isGreatest(left: ReturnType<Cells["get"]>, answers: readonly ReturnType<Cells["get"]>[]): boolean {
+  return typeof left === "number" && answers.every((answer) => typeof answer === "number" && answer <= left);
+}
+
+/** Of a table that lost a row above this one, such as a state that only a stated number of pumps has. */
+function isOfLaterRow(key: string, left: ReturnType<Cells["get"]>, both: readonly Cells[]): boolean {
+  const [, table = "", row, column = ""] = /^(.+)\.(\d+)\.(\w+)$/.exec(key) ?? [];
+  if (row === undefined || left === undefined) return false;
+  const later = (cells: Cells): boolean => {
+    for (let at = Number(row) + 1; cells.has(`${table}.${at}.${column}`); at += 1) {
+      if (same(cells.get(`${table}.${at}.${column}`), left)) return true;
+    }
+    return false;
+  };
+  return both.every(later);
+}
 
 function once<T>(make: () => T): () => T {
   let made: { readonly value: T } | undefined;
