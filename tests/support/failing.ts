@@ -4,6 +4,9 @@ export interface PlannedFailure {
   readonly when: "instead" | "after";
 }
 
+/** Opens what it hands out to be closed: where it fails it has opened nothing. */
+const OPENS = /\.batchUndo$/;
+
 /** Calls of an object and of what its calls answer with, counted, one of which may be made to fail. */
 export class FailingCalls {
   /** What was called since the start, by the members it went through. */
@@ -31,7 +34,7 @@ export class FailingCalls {
   #called(name: string, call: () => unknown): unknown {
     const index = this.calls.push(name) - 1;
     const isMeant = this.fault?.call === index;
-    if (isMeant && this.fault?.when === "instead") throw new Error(`${name} was made to fail`);
+    if (isMeant && (this.fault?.when === "instead" || OPENS.test(name))) throw new Error(`${name} was made to fail`);
     const answer = call();
     if (isMeant) throw new Error(`${name} was made to fail`);
     return this.#wrapped(answer, name);
