@@ -17,6 +17,8 @@ import {
 /** Of the samples: a suction lift in US units, and a slurry in metric ones. */
 const QUARRY = 0;
 const TAILINGS = "Sand tailings";
+/** Of all stages but cost and sheet a verdict. */
+const BYPASS = SAMPLE_DUTIES.findIndex(({ name }) => name.startsWith("Sewage bypass"));
 
 let panes: PanePages;
 
@@ -87,6 +89,27 @@ it("opens each stage of a sample with a pump no taller than a reader scrolls thr
     }
     await page.close();
   }
+});
+
+it("has its stages in one line, and each heading beside its sign, at 320 px", async () => {
+  const page = await panes.open({ width: 320 });
+  await startFrom(page, BYPASS);
+  for (const stage of STAGE_KEYS) {
+    await showStage(page, stage);
+    const tops = await page
+      .locator(".rail button")
+      .evaluateAll((all) => all.map((one) => Math.round(one.getBoundingClientRect().top)));
+    expect([stage, tops.length, new Set(tops).size]).toEqual([stage, STAGE_KEYS.length, 1]);
+    // The sign is the first thing in the line of a heading: where that had a line of its own it would begin at the left.
+    const starts = await page.locator(".stage:not([hidden]) .step > summary > h2").evaluateAll((all) =>
+      all.map((one) => {
+        const line = one.parentElement as HTMLElement;
+        return Math.round(one.getBoundingClientRect().left - line.getBoundingClientRect().left);
+      }),
+    );
+    expect([stage, [...new Set(starts)]]).toEqual([stage, [16]]);
+  }
+  await page.close();
 });
 
 /** “198 m³/h” in two lines. */

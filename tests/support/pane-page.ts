@@ -80,7 +80,7 @@ async function openPane(
     return route.fulfill({
       contentType: "text/html",
       body: `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Pane</title>
-        <link rel="icon" href="data:,"><link rel="stylesheet" href="pane.css"><style>body { margin: 0 }</style></head>
+        <link rel="icon" href="data:,"><link rel="stylesheet" href="pane.css"></head>
         <body><main id="pane"></main><script src="pane.js"></script></body></html>`,
     });
   });
