@@ -5,23 +5,8 @@ import { NPSH } from "../../shared/calc-sheet/sections/npsh.ts";
 import { SYSTEM_CURVE } from "../../shared/calc-sheet/sections/system-curve.ts";
 import { type Decoded, decodeDuty } from "../../shared/duty/decode.ts";
 import type { Duty } from "../../shared/duty/duty.ts";
-import {
-  curvePlace,
-  type DutyText,
-  type LineKey,
-  type Place,
-  type PumpText,
-  placeKey,
-} from "../../shared/duty/duty-text.ts";
-import {
-  CURVE_POINT,
-  OWN_BOXES,
-  OWN_KEYS,
-  POINT_COLUMNS,
-  PUMP_BOXES,
-  PUMP_KEYS,
-} from "../../shared/duty/fields/pump.ts";
-import { FIELD_KEYS, FIELDS, type FieldKey } from "../../shared/duty/fields.ts";
+import type { DutyText, LineKey } from "../../shared/duty/duty-text.ts";
+import type { FieldKey } from "../../shared/duty/fields.ts";
 import {
   type HeadAndSuction,
   headAndSuction,
@@ -33,15 +18,8 @@ import type { PumpOnDuty } from "../../shared/package/pump-on-duty.ts";
 import type { ShownVerdict } from "../../shared/package/verdicts.ts";
 import type { WorkedCalculation } from "../../shared/package/worked-calculation.ts";
 import { workedHead } from "../../shared/package/worked-head.ts";
-import { spelt } from "../../shared/text/spelling.ts";
 import { type Finding, gravestFirst, withoutRepeats } from "../../src/basis/result.ts";
-import { LINE_TITLES } from "./state.ts";
-
-/** A box that keeps the duty from being complete, and its name. */
-export interface OpenPoint {
-  readonly place: string;
-  readonly name: string;
-}
+import { type OpenPoint, pointsOf } from "./open-point.ts";
 
 /** Everything the views show that follows from what is typed. */
 export interface WorkedOut extends OfTheWhole {
@@ -142,48 +120,6 @@ export function shownOf(
     },
     remarks: remarksOn(duty, results),
   };
-}
-
-/** Every box that can keep a duty from being complete, in the order of the pane, with its name. */
-function pointsOf(typed: DutyText): readonly OpenPoint[] {
-  const fields = FIELD_KEYS.map((field) => ({
-    place: placeKey({ field }),
-    name: spelt(FIELDS[field].label, typed.unitSet),
-  }));
-  const cells = (["suctionLine", "dischargeLine"] as const).flatMap((line) =>
-    typed[line].flatMap((_, row) =>
-      (["pipe", "length", "fittings"] as const).map((column) => {
-        const place: Place = { line, row, column };
-        return { place: placeKey(place), name: `${LINE_TITLES[line]}, row ${row + 1}: ${column}` };
-      }),
-    ),
-  );
-  return [
-    ...fields,
-    ...cells,
-    ...(typed.pump === undefined ? [] : pumpPoints(typed.pump, "Pump")),
-    ...(typed.otherPumps ?? []).flatMap((pump, other) => [
-      ...pumpPoints(pump, `Further pump ${other + 1}`, other),
-      ...OWN_KEYS.map((own) => ({
-        place: placeKey({ own, other }),
-        name: `Further pump ${other + 1}: ${OWN_BOXES[own].label}`,
-      })),
-    ]),
-  ];
-}
-
-function pumpPoints({ points }: PumpText, of: string, other?: number): readonly OpenPoint[] {
-  const boxes = PUMP_KEYS.map((pump) => ({
-    place: placeKey({ pump, other }),
-    name: `${of}: ${PUMP_BOXES[pump].label}`,
-  }));
-  const cells = points.flatMap((_, row) =>
-    POINT_COLUMNS.map((column) => ({
-      place: placeKey({ pump: "points", row, column, other }),
-      name: `${of} curve, point ${row + 1}: ${CURVE_POINT[column].label}`,
-    })),
-  );
-  return [...boxes, ...cells, { place: curvePlace(other), name: `${of} curve` }];
 }
 
 function findingsOn({ findings }: HeadAndSuction, cells: readonly Handle[]): readonly Finding[] {

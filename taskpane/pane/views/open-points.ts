@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit";
 import { boxId, type PaneContext } from "../context.ts";
-import type { OpenPoint } from "../head-worked.ts";
+import type { OpenPoint } from "../open-point.ts";
 
 /** What keeps the duty from being complete, by name, each a way to its box. */
 export function openPointsView(context: PaneContext): TemplateResult {
