@@ -494,7 +494,8 @@ describe("pictures", () => {
   it("have their story in words", async () => {
     const page = await open({ width: 320 });
     await startFrom(page, 1);
-    await openStep(page, "system-curve");
+    const curve = await openStep(page, "system-curve");
+    await curve.locator("svg.picture").waitFor();
     const words = await page
       .locator("svg.picture")
       .evaluateAll((all) => all.map((one) => one.getAttribute("aria-label") ?? ""));
