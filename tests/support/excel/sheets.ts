@@ -118,7 +118,7 @@ function single(address: string): string {
   return address;
 }
 
-/** As Excel does, in every formula of the workbook; what stands between quotes is no reference. */
+/** As Excel does, in every formula of the workbook and every list that reads a range; what stands between quotes is no reference. */
 function rename(book: Book, sheet: MemorySheet, name: string): void {
   const old = `${quotedSheetName(sheet.name)}!`;
   const now = `${quotedSheetName(name)}!`;
@@ -128,6 +128,10 @@ function rename(book: Book, sheet: MemorySheet, name: string): void {
       if (!held.includes(old) || !isFormulaAt(other, at)) continue;
       const parts = held.split(/("(?:[^"]|"")*")/);
       other.cells[at] = parts.map((part, i) => (i % 2 === 0 ? part.replaceAll(old, now) : part)).join("");
+    }
+    for (const { rule } of Object.values(other.lists)) {
+      const { list } = (rule ?? {}) as { readonly list?: { source: string } };
+      if (list?.source.startsWith("=") === true) list.source = list.source.replaceAll(old, now);
     }
   }
   if (book.protected.delete(sheet.name)) book.protected.add(name);

@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from "vitest";
 import { type Cell, isCellError } from "../../../shared/cells/cell.ts";
 import { addressOf, boxOf } from "../../../shared/ports/a1.ts";
+import { absoluteReference } from "../../../shared/ports/reference.ts";
 import type { CellSpec, SheetSpec } from "../../../shared/ports/sheet-spec.ts";
 import { valuesOf } from "../../../shared/ports/sheet-values.ts";
 import { addSheets } from "../../../taskpane/excel/add-sheets.ts";
@@ -70,7 +71,7 @@ describe.each(REAL_SETS)("the sheets of everyday in Excel: $name", ({ made }) =>
       expect(sheet.cells, spec.name).toEqual(contentsOf(spec));
       expect(sheet.names, spec.name).toEqual(spec.names ?? {});
       expect(sheet.merges.toSorted(), spec.name).toEqual([...(spec.merges ?? [])].toSorted());
-      expect(Object.keys(sheet.lists), spec.name).toEqual((spec.lists ?? []).map(({ ref }) => ref));
+      expect(offersOf(sheet), spec.name).toEqual(offersMeant(spec));
       expect(ruledBy(sheet.rules), spec.name).toEqual(ruledBy(spec.rules ?? []));
       expect(sheet.charts.map(({ series }) => series.length)).toEqual(
         (spec.charts ?? []).map(({ series }) => series.length),
@@ -88,6 +89,29 @@ describe.each(REAL_SETS)("the sheets of everyday in Excel: $name", ({ made }) =>
     }
   });
 });
+
+/** What each cell offers to choose from: several cells may share one list. */
+function offersOf({ lists }: MemorySheet): Readonly<Record<string, string>> {
+  return byCell(
+    Object.entries(lists).map(([ref, { rule }]) => [ref, (rule as { list: { source: string } }).list.source]),
+  );
+}
+
+function offersMeant({ lists = [] }: SheetSpec): Readonly<Record<string, string>> {
+  return byCell(
+    lists.map(({ ref, items }) => [ref, "from" in items ? `=${absoluteReference(items.from)}` : items.join(",")]),
+  );
+}
+
+function byCell(offers: readonly (readonly [ref: string, source: string])[]): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    offers.flatMap(([ref, source]) =>
+      cellsOf(boxOf(ref))
+        .flat()
+        .map((at) => [at, source] as const),
+    ),
+  );
+}
 
 /** The cells that rules colour. */
 function ruledBy(rules: readonly { readonly ref: string }[]): readonly string[] {
