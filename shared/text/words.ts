@@ -74,8 +74,8 @@ function withUnit(number: string, quantity: Quantity, units: UnitSetName): strin
   return QUANTITIES[quantity].dimension === "angle" ? `${number}${unit}` : `${number} ${unit}`;
 }
 
-/** "a, b or c". */
-export function inWords(items: readonly string[]): string {
+/** "a, b or c", or "a, b and c". */
+export function inWords(items: readonly string[], joint: "or" | "and" = "or"): string {
   if (items.length < 2) return items[0] ?? "";
-  return `${items.slice(0, -1).join(", ")} or ${items.at(-1)}`;
+  return `${items.slice(0, -1).join(", ")} ${joint} ${items.at(-1)}`;
 }

@@ -4,7 +4,7 @@ import type { PumpSheetsInput } from "../../../shared/pump-table/pump-sheets.ts"
 import { part } from "../../part.ts";
 import type { PaneContext } from "../context.ts";
 import { readInWorker, tooLarge } from "../reading/read-in-worker.ts";
-import { candidatesOf } from "./candidates.ts";
+import { candidatesBeside } from "./candidates.ts";
 import type { OffersEvent } from "./offers.ts";
 import { readPumpSheets } from "./read-sheets.ts";
 
@@ -27,7 +27,7 @@ export async function readWorkbookPumps({ send, state }: Wanting, host: SheetHos
   });
 }
 
-/** Reads files of pumps; in a workbook they become sheets of their own, and no sheet that is there is touched. */
+/** Reads files of pumps, beside those read before; in a workbook they become sheets of their own, and no sheet that is there is touched. */
 export async function importPumpFiles({ host, send, state }: Wanting, files: readonly File[]): Promise<void> {
   const { unitSet } = state.duty;
   const names = files.map(({ name }) => `“${name}”`).join(", ");
@@ -49,7 +49,11 @@ export async function importPumpFiles({ host, send, state }: Wanting, files: rea
       }
       const { curves, list } = imported.value;
       const source = files.map(({ name }) => name).join(", ");
-      const candidates = candidatesOf(names, [{ source, curves, ...(list && { list }) }], imported.findings);
+      const candidates = candidatesBeside(state.offers.candidates, {
+        from: names,
+        tables: [{ source, curves, ...(list && { list }) }],
+        findings: imported.findings,
+      });
       const note = `Imported from ${source}.`;
       return { type: "offers-read", candidates, ...(await addedTo(host, { curves, ...(list && { list }), note })) };
     },
@@ -57,14 +61,16 @@ export async function importPumpFiles({ host, send, state }: Wanting, files: rea
   );
 }
 
-/** Offers the invented pumps; in a workbook they become sheets of their own. */
-export async function addInventedPumps({ host, send }: Wanting): Promise<void> {
+/** Offers the invented pumps beside those read before; in a workbook they become sheets of their own. */
+export async function addInventedPumps({ host, send, state }: Wanting): Promise<void> {
   await attempt(send, "Adding the invented library …", async () => {
     const { inventedPumps } = await part(import("../../../shared/pump-table/library/library.ts"));
     const tables = inventedPumps();
-    const candidates = candidatesOf("the invented library: nobody makes these pumps", [
-      { source: "the invented library", ...tables },
-    ]);
+    const candidates = candidatesBeside(state.offers.candidates, {
+      from: "the invented library, pumps that nobody makes",
+      tables: [{ source: "the invented library", ...tables }],
+      findings: [],
+    });
     return { type: "offers-read", candidates, ...(await addedTo(host, { ...tables, note: INVENTED_NOTE })) };
   });
 }

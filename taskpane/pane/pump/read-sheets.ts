@@ -10,6 +10,7 @@ import { readPumpList } from "../../../shared/pump-table/pump-list.ts";
 import { holdsCurves, kindOfSheet, kindOfTable, type TableKind } from "../../../shared/pump-table/table-kind.ts";
 import { ROWS_SEARCHED } from "../../../shared/tables/heading.ts";
 import type { TablePlace } from "../../../shared/tables/place.ts";
+import { inWords } from "../../../shared/text/words.ts";
 import { append } from "../../../src/basis/append.ts";
 import { nearestNames } from "../../../src/basis/nearest.ts";
 import { UNIT_SETS, type UnitSetName } from "../../../src/basis/quantities.ts";
@@ -47,7 +48,7 @@ export async function readPumpSheets(
   }
   const sources = tables.filter(({ curves }) => curves !== undefined).map(({ source }) => `“${source}”`);
   if (!isRead || sources.length === 0) return fail(findings);
-  return succeed(candidatesOf(listed(sources), tables, findings));
+  return succeed(candidatesOf(inWords(sources, "and"), tables, findings));
 }
 
 interface SheetTable {
@@ -140,10 +141,4 @@ function placeOf(typed: string): { readonly sheet: string; readonly range?: stri
   const [, sheet = text, range] = quoted ?? /^(.*?)(?:!([^!]*))?$/.exec(text) ?? [];
   const name = quoted === null ? sheet.trim() : sheet.replaceAll("''", "'");
   return range === undefined ? { sheet: name } : { sheet: name, range: range.trim() };
-}
-
-/** "A", "A and B", "A, B and C". */
-function listed(names: readonly string[]): string {
-  const [last = "", ...others] = names.toReversed();
-  return others.length === 0 ? last : `${others.toReversed().join(", ")} and ${last}`;
 }
