@@ -67,7 +67,7 @@ export async function addInventedPumps({ host, send, state }: Wanting): Promise<
     const { inventedPumps } = await part(import("../../../shared/pump-table/library/library.ts"));
     const tables = inventedPumps();
     const candidates = candidatesBeside(state.offers.candidates, {
-      from: "the invented library, pumps that nobody makes",
+      from: "the invented library (nobody makes these pumps)",
       tables: [{ source: "the invented library", ...tables }],
       findings: [],
     });

@@ -51,7 +51,7 @@ it("adds pumps beside those of the workbook: the ranking is the same before and 
   const both = offered();
   expect(both).toContain("OWN-1");
   expect(both.length).toBeGreaterThan(1);
-  expect(state.offers.candidates?.from).toBe("“Curves OWN-1” and the invented library, pumps that nobody makes");
+  expect(state.offers.candidates?.from).toBe("“Curves OWN-1” and the invented library (nobody makes these pumps)");
   await readWorkbookPumps(pane(true), grid.host);
   expect(offered()).toEqual(both);
 });
